@@ -44,7 +44,11 @@ export function adjust(equations: readonly Equation[]): Adjustment {
     for (const [name, weight] of equation.form) matrix[row + places.get(name)! * rows] = weight;
   });
   const standards = equations.map((equation) => combined(equation.components));
-  const solved = solveLeastSquares(matrix, equations.map((equation) => equation.value), standards);
+  const solved = solveLeastSquares(
+    matrix,
+    equations.map((equation) => equation.value),
+    standards,
+  );
   const values = new Map([...places].map(([name, place]) => [name, solved.solution[place]!]));
 
   const linear = (form: LinearForm): LinearEstimate | undefined => {

@@ -59,7 +59,10 @@ export function solveLeastSquares(
   const parts = decompose(whitened, rows, columns, tolerance);
   const target = Float64Array.from({ length: rows }, (_, i) => observations[i]! / standards[i]!);
 
-  const coordinates = solveTriangle(parts, transposedProduct(parts.range, rows, parts.rank, target));
+  const coordinates = solveTriangle(
+    parts,
+    transposedProduct(parts.range, rows, parts.rank, target),
+  );
   const solution = Float64Array.from({ length: columns }, (_, j) => {
     let total = 0;
     for (let k = 0; k < parts.rank; k += 1) {
@@ -83,9 +86,12 @@ function refuseNonsense(
   standards: ArrayLike<number>,
   columns: number,
 ): void {
-  if (!Number.isInteger(columns)) throw new RangeError('The matrix does not have a row for each observation');
-  if (standards.length !== observations.length) throw new RangeError('Each observation needs a standard uncertainty');
-  if (!matrix.every(Number.isFinite)) throw new RangeError('The matrix holds a number that is not finite');
+  if (!Number.isInteger(columns))
+    throw new RangeError('The matrix does not have a row for each observation');
+  if (standards.length !== observations.length)
+    throw new RangeError('Each observation needs a standard uncertainty');
+  if (!matrix.every(Number.isFinite))
+    throw new RangeError('The matrix holds a number that is not finite');
   for (let i = 0; i < observations.length; i += 1) {
     if (!Number.isFinite(observations[i])) throw new RangeError(`Observation ${i} is not finite`);
     const standard = standards[i]!;
@@ -113,14 +119,18 @@ function solveTriangle(parts: OrthogonalDecomposition, right: Float64Array): Flo
   const { rank, triangle } = parts;
   const result = Float64Array.from(right);
   for (let i = rank - 1; i >= 0; i -= 1) {
-    for (let j = i + 1; j < rank; j += 1) result[i] = result[i]! - triangle[i + j * rank]! * result[j]!;
+    for (let j = i + 1; j < rank; j += 1)
+      result[i] = result[i]! - triangle[i + j * rank]! * result[j]!;
     result[i] = result[i]! / triangle[i + i * rank]!;
   }
   return result;
 }
 
 /** Tᵀ·y = right, solved forwards. */
-function solveTransposedTriangle(parts: OrthogonalDecomposition, right: Float64Array): Float64Array {
+function solveTransposedTriangle(
+  parts: OrthogonalDecomposition,
+  right: Float64Array,
+): Float64Array {
   const { rank, triangle } = parts;
   const result = Float64Array.from(right);
   for (let i = 0; i < rank; i += 1) {

@@ -1,9 +1,9 @@
 import type { Block } from '../part/block';
 import { axesInFace, type Face, outwardNormal } from '../part/faces';
-import { kindOf, type Requirement } from '../part/requirement';
-import type { Zone } from '../zones/zone';
-import { zoneForms } from '../zones/requirement-forms';
 import { evaluate } from '../part/linear-form';
+import { kindOf, type Requirement } from '../part/requirement';
+import { zoneForms } from '../zones/requirement-forms';
+import type { Zone } from '../zones/zone';
 import { changeOfUnknowns, type FaceSlopes } from './removal';
 
 /**

@@ -1,8 +1,8 @@
 import type { Block } from '../part/block';
 import { evaluate } from '../part/linear-form';
 import type { Requirement } from '../part/requirement';
-import { probabilityOfConformity } from '../verdict/probability';
 import { decide, type Verdict } from '../verdict/conformity';
+import { probabilityOfConformity } from '../verdict/probability';
 import { zoneForms } from '../zones/requirement-forms';
 import { type Zone, zoneOf } from '../zones/zone';
 import { changeOfUnknowns, type Removal } from './removal';

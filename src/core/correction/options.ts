@@ -1,6 +1,5 @@
 import type { Block } from '../part/block';
-import type { Face } from '../part/faces';
-import type { Axis } from '../part/faces';
+import type { Axis, Face } from '../part/faces';
 import type { Part } from '../part/part';
 import type { Requirement } from '../part/requirement';
 import type { Zone } from '../zones/zone';

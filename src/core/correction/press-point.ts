@@ -13,7 +13,10 @@ import type { Removal } from './removal';
  *
  * @throws RangeError where nothing is to come off.
  */
-export function pressPoint(block: Block, removal: Removal): Readonly<Partial<Record<Axis, number>>> {
+export function pressPoint(
+  block: Block,
+  removal: Removal,
+): Readonly<Partial<Record<Axis, number>>> {
   if (!(removal.mean > 0)) throw new RangeError('Nothing comes off, so there is nowhere to press');
   return Object.fromEntries(
     axesInFace(removal.face).map((axis) => {

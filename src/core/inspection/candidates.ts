@@ -7,9 +7,17 @@ import type { ColumnReading, NoseComparatorReading, Reading } from '../readings/
 export type Remedy =
   | { readonly kind: 'swing to the other side'; readonly setting: string; readonly face: Face }
   | { readonly kind: 'traverse the other side'; readonly column: string; readonly face: Face }
-  | { readonly kind: 'compare both sides'; readonly faces: readonly [Face, Face]; readonly base: Face }
+  | {
+      readonly kind: 'compare both sides';
+      readonly faces: readonly [Face, Face];
+      readonly base: Face;
+    }
   | { readonly kind: 'micrometer at two heights'; readonly face: Face; readonly base: Face }
-  | { readonly kind: 'micrometer at a corner'; readonly face: Face; readonly towards: readonly [Face, Face] }
+  | {
+      readonly kind: 'micrometer at a corner';
+      readonly face: Face;
+      readonly towards: readonly [Face, Face];
+    }
   | { readonly kind: 'assume parallel'; readonly face: Face };
 
 /** A remedy with the readings that it would bring; their values do not matter to what they fix. */
@@ -37,7 +45,13 @@ export function candidatesFor(
 
 const REMEDY_ID = 'remedy';
 
-function nose(setting: string, face: Face, base: Face, low: number, high: number): NoseComparatorReading {
+function nose(
+  setting: string,
+  face: Face,
+  base: Face,
+  low: number,
+  high: number,
+): NoseComparatorReading {
   return {
     kind: 'nose comparator',
     id: `${REMEDY_ID} ${setting} ${face}`,
@@ -65,9 +79,7 @@ function swings(face: Face, base: Face, readings: readonly Reading[]): readonly 
 
 /** Columns that have read only one of the two sides. */
 function traverses(face: Face, base: Face, readings: readonly Reading[]): readonly Candidate[] {
-  const columns = readings.filter(
-    (reading): reading is ColumnReading => reading.kind === 'column',
-  );
+  const columns = readings.filter((reading): reading is ColumnReading => reading.kind === 'column');
   return missingSides(face, base, columns, (reading) => reading.column).map(
     ([reading, missing]) => ({
       remedy: { kind: 'traverse the other side', column: reading.column, face: missing },

@@ -91,5 +91,9 @@ function reachOf(readings: readonly Reading[], face: Face, base: Face): number {
   const levers = onPair.flatMap((reading) =>
     reading.kind === 'column' ? [] : [reading.indicatorHeight - reading.noseHeight],
   );
-  return Math.max(0, ...levers, heights.length > 0 ? Math.max(...heights) - Math.min(...heights) : 0);
+  return Math.max(
+    0,
+    ...levers,
+    heights.length > 0 ? Math.max(...heights) - Math.min(...heights) : 0,
+  );
 }

@@ -44,9 +44,7 @@ export function outOfSquare(face: Face, base: Face): LinearForm {
 
 /** How far `face` stands outside the drawing at `point` (mm), µm: d_f(p). */
 export function deviation(face: Face, point: Triple): LinearForm {
-  const slopes = axesInFace(face).map((axis) =>
-    scaled(unknown(slopeOf(face, axis)), point[axis]),
-  );
+  const slopes = axesInFace(face).map((axis) => scaled(unknown(slopeOf(face, axis)), point[axis]));
   return sum(unknown(offsetOf(face)), ...slopes);
 }
 

@@ -1,6 +1,6 @@
 import { type Block, depthBehind } from '../part/block';
-import { axesInFace, type Face, faceTowards } from '../part/faces';
 import { outOfSquare, taper, thicknessDeparture } from '../part/face-errors';
+import { axesInFace, type Face, faceTowards } from '../part/faces';
 import { scaled, sum, unknown } from '../part/linear-form';
 import { fromResolution, withinLimits } from './distributions';
 import type { Component, Equation } from './equation';
@@ -81,9 +81,7 @@ function column(reading: ColumnReading, kit: Kit): Equation {
 
 /** t - nominal = d_f(p) + d_f'(p) */
 function micrometer(reading: MicrometerReading, kit: Kit): Equation {
-  const upwards = axesInFace(reading.face).map((axis) =>
-    taper(reading.face, faceTowards(axis, 1)),
-  );
+  const upwards = axesInFace(reading.face).map((axis) => taper(reading.face, faceTowards(axis, 1)));
   return {
     reading: reading.id,
     form: thicknessDeparture(reading.face, reading.point),

@@ -48,6 +48,7 @@ function refine(f: (x: number) => number, whole: Panel, tolerance: number, depth
   const left = panelOf(whole.a, middle, whole.fa, f((whole.a + middle) / 2), whole.fm);
   const right = panelOf(middle, whole.b, whole.fm, f((middle + whole.b) / 2), whole.fb);
   const change = left.area + right.area - whole.area;
-  if (depth === 0 || Math.abs(change) <= 15 * tolerance) return left.area + right.area + change / 15;
+  if (depth === 0 || Math.abs(change) <= 15 * tolerance)
+    return left.area + right.area + change / 15;
   return refine(f, left, tolerance / 2, depth - 1) + refine(f, right, tolerance / 2, depth - 1);
 }

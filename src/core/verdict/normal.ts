@@ -40,12 +40,7 @@ export function normalDensity(z: number): number {
 }
 
 /** The part of a normal distribution that lies between `low` and `high`; with no spread, 0 or 1. */
-export function normalBetween(
-  low: number,
-  high: number,
-  mean: number,
-  standard: number,
-): number {
+export function normalBetween(low: number, high: number, mean: number, standard: number): number {
   if (high < low) return 0;
   if (standard === 0) return low <= mean && mean <= high ? 1 : 0;
   return normalBelow((high - mean) / standard) - normalBelow((low - mean) / standard);

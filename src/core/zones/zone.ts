@@ -27,8 +27,7 @@ export function zoneOf(
 ): Zone {
   const [first, second] = parts as readonly [ZonePart, ZonePart?];
   const signs = Math.sign(first.value || 1) * Math.sign(second?.value || 1);
-  const variance =
-    first.standard ** 2 + (second?.standard ?? 0) ** 2 + 2 * signs * covariance;
+  const variance = first.standard ** 2 + (second?.standard ?? 0) ** 2 + 2 * signs * covariance;
   return {
     parts,
     covariance,

@@ -1,0 +1,58 @@
+import type { EntryUnits } from './new-setup';
+import type { PartEntry } from './part-entry';
+import type { SetupEntry } from './setup-entry';
+import { inUnit, smallUnit, type TypedLength } from './typed-length';
+
+/** The same part with its sizes and tolerances in another unit. */
+export function partInUnit(entry: PartEntry, unit: 'mm' | 'in'): PartEntry {
+  const { x, y, z } = entry.size;
+  return {
+    ...entry,
+    size: { x: inUnit(x, unit), y: inUnit(y, unit), z: inUnit(z, unit) },
+    requirements: entry.requirements.map((requirement) => ({
+      ...requirement,
+      tolerance: inUnit(requirement.tolerance, unit),
+    })),
+  };
+}
+
+/** The same setup with everything typed in other units. */
+export function setupInUnits(setup: SetupEntry, units: EntryUnits): SetupEntry {
+  const size = (typed: TypedLength) => inUnit(typed, units.size);
+  const reading = (typed: TypedLength) => inUnit(typed, units.reading);
+  switch (setup.kind) {
+    case 'nose comparator':
+      return {
+        ...setup,
+        noseHeight: size(setup.noseHeight),
+        indicatorHeight: size(setup.indicatorHeight),
+        placings: setup.placings.map((placing) => ({
+          ...placing,
+          reading: reading(placing.reading),
+        })),
+      };
+    case 'column':
+      return {
+        ...setup,
+        heights: setup.heights.map((row) => ({ ...row, height: size(row.height) })),
+        placings: setup.placings.map((placing) => ({
+          ...placing,
+          readings: Object.fromEntries(
+            Object.entries(placing.readings).map(([id, typed]) => [id, reading(typed)]),
+          ),
+        })),
+      };
+    case 'micrometer':
+      return {
+        ...setup,
+        places: setup.places.map((place) => ({
+          ...place,
+          up: size(place.up),
+          across: size(place.across),
+          thickness: size(place.thickness),
+        })),
+      };
+    case 'assumed parallel':
+      return { ...setup, within: inUnit(setup.within, smallUnit(units.size)) };
+  }
+}

@@ -1,0 +1,106 @@
+import type { Face } from '../core/part/faces';
+import type { LengthUnit } from '../core/units/length';
+import type { NewId } from './new-id';
+import type { MicrometerPlace, SetupEntry, SetupKind } from './setup-entry';
+import { blank, smallUnit, type TypedLength } from './typed-length';
+
+/** The units that a new setup's fields begin with. */
+export interface EntryUnits {
+  /** Sizes, heights and places. */
+  readonly size: 'mm' | 'in';
+  /** What the indicator shows. */
+  readonly reading: LengthUnit;
+}
+
+/** A setup of `kind` for one pair of faces, with its fields still empty. */
+export function newSetup(
+  kind: SetupKind,
+  faces: readonly [Face, Face],
+  base: Face,
+  units: EntryUnits,
+  newId: NewId,
+): SetupEntry {
+  const id = newId();
+  switch (kind) {
+    case 'nose comparator':
+      return {
+        ...{ kind, id, faces, base },
+        noseHeight: blank(units.size),
+        indicatorHeight: blank(units.size),
+        placings: faces.map((face) => ({ id: newId(), face, reading: blank(units.reading) })),
+      };
+    case 'column': {
+      const heights = [newId(), newId()].map((heightId) => ({
+        id: heightId,
+        height: blank(units.size),
+      }));
+      const readings = Object.fromEntries(heights.map((row) => [row.id, blank(units.reading)]));
+      return {
+        ...{ kind, id, faces, base, heights },
+        placings: faces.map((face) => ({ id: newId(), face, readings })),
+      };
+    }
+    case 'micrometer':
+      return { kind, id, faces, places: [newPlace(units, newId), newPlace(units, newId)] };
+    case 'assumed parallel':
+      return { kind, id, faces, within: blank(smallUnit(units.size)) };
+  }
+}
+
+/** A place for the micrometer, still empty. */
+export function newPlace(units: Pick<EntryUnits, 'size'>, newId: NewId): MicrometerPlace {
+  return {
+    id: newId(),
+    up: blank(units.size),
+    across: blank(units.size),
+    thickness: blank(units.size),
+  };
+}
+
+/**
+ * The same setup to be read again: heights, places and faces stay, what the instruments showed is
+ * empty. An assumption is not carried over: after work on the part it may no longer hold.
+ */
+export function readAgain(setup: SetupEntry, newId: NewId): SetupEntry | undefined {
+  const id = newId();
+  switch (setup.kind) {
+    case 'nose comparator':
+      return {
+        ...setup,
+        id,
+        placings: setup.placings.map(({ face, reading }) => ({
+          id: newId(),
+          face,
+          reading: emptied(reading),
+        })),
+      };
+    case 'column':
+      return {
+        ...setup,
+        id,
+        placings: setup.placings.map(({ face, readings }) => ({
+          id: newId(),
+          face,
+          readings: Object.fromEntries(
+            Object.entries(readings).map(([height, reading]) => [height, emptied(reading)]),
+          ),
+        })),
+      };
+    case 'micrometer':
+      return {
+        ...setup,
+        id,
+        places: setup.places.map((place) => ({
+          ...place,
+          id: newId(),
+          thickness: emptied(place.thickness),
+        })),
+      };
+    case 'assumed parallel':
+      return undefined;
+  }
+}
+
+function emptied(typed: TypedLength): TypedLength {
+  return blank(typed.unit);
+}

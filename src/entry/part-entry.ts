@@ -1,0 +1,46 @@
+import { type Axis, type Face, oppositeFace, pairsAround } from '../core/part/faces';
+import type { NewId } from './new-id';
+import { blank, type TypedLength } from './typed-length';
+
+/** A line of the drawing as typed. */
+export interface RequirementEntry {
+  readonly id: string;
+  readonly face: Face;
+  readonly datum: Face;
+  readonly tolerance: TypedLength;
+}
+
+/** A part as typed. */
+export interface PartEntry {
+  readonly name: string;
+  readonly job: string;
+  readonly material: string;
+  readonly size: Readonly<Record<Axis, TypedLength>>;
+  /** The face that it stands on as datum A. */
+  readonly datum: Face;
+  readonly requirements: readonly RequirementEntry[];
+  /** Faces that are finished and must not be worked. */
+  readonly finished: readonly Face[];
+}
+
+/** A new part: nothing typed, standing on its bottom. */
+export function blankPart(unit: 'mm' | 'in'): PartEntry {
+  return {
+    name: '',
+    job: '',
+    material: '',
+    size: { x: blank(unit), y: blank(unit), z: blank(unit) },
+    datum: 'bottom',
+    requirements: [],
+    finished: [],
+  };
+}
+
+/** A requirement on the next side round the datum that nothing is asked of yet, with the last tolerance again. */
+export function nextRequirement(entry: PartEntry, newId: NewId): RequirementEntry {
+  const { datum, requirements, size } = entry;
+  const sides = [...pairsAround(datum).flat(), oppositeFace(datum)];
+  const free = sides.find((side) => requirements.every(({ face }) => face !== side));
+  const tolerance = requirements.at(-1)?.tolerance ?? blank(size.x.unit);
+  return { id: newId(), face: free ?? oppositeFace(datum), datum, tolerance };
+}

@@ -1,0 +1,16 @@
+import { axesInFace, type Face, faceTowards, outwardNormal } from '../core/part/faces';
+
+/**
+ * The two edges of `face` that places on it are measured from: `up` and `across`. Where the part's
+ * datum shares an edge with the face, that edge is `up`; otherwise the bottom, front and left ones serve.
+ */
+export function placeEdges(face: Face, datum: Face): { readonly up: Face; readonly across: Face } {
+  const [first, second] = axesInFace(face);
+  const datumAxis = outwardNormal(datum).axis;
+  // With no datum on the face, the later axis is up: as in a plan view, where Y runs up.
+  const [across, up] = first === datumAxis ? [second, first] : [first, second];
+  return {
+    up: up === datumAxis ? datum : faceTowards(up, -1),
+    across: faceTowards(across, -1),
+  };
+}

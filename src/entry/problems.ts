@@ -1,0 +1,34 @@
+/** What stands against a field: wrong must be put right before any answer, missing is still to come. */
+export interface Problem {
+  readonly kind: 'wrong' | 'missing';
+  readonly message: string;
+}
+
+/** Problems by the key of the field that they stand beside. */
+export type Problems = ReadonlyMap<string, Problem>;
+
+/** Collects problems; the first one found of a field is the one shown. */
+export class ProblemList {
+  readonly #problems = new Map<string, Problem>();
+
+  wrong(field: string, message: string): void {
+    this.#add(field, { kind: 'wrong', message });
+  }
+
+  missing(field: string, message: string): void {
+    this.#add(field, { kind: 'missing', message });
+  }
+
+  get all(): Problems {
+    return this.#problems;
+  }
+
+  #add(field: string, problem: Problem): void {
+    if (!this.#problems.has(field)) this.#problems.set(field, problem);
+  }
+}
+
+/** True where something typed is wrong, so that no answer may be given. */
+export function anyWrong(problems: Problems): boolean {
+  return [...problems.values()].some(({ kind }) => kind === 'wrong');
+}

@@ -1,0 +1,73 @@
+import { depthBehind } from '../core/part/block';
+import type { Part } from '../core/part/part';
+import type { ColumnReading } from '../core/readings/reading';
+import { fieldKey } from './field-keys';
+import { heightLimits, READING, STEEPEST, TOO_STEEP } from './limits';
+import type { ProblemList } from './problems';
+import { readLength } from './read-length';
+import type { ColumnSetup } from './setup-entry';
+import { blank, isBlank } from './typed-length';
+
+/** Reads the traverses of one column. */
+export function readColumn(
+  setup: ColumnSetup,
+  part: Part,
+  problems: ProblemList,
+): readonly ColumnReading[] {
+  const heights = readHeights(setup, part, problems);
+  const begun = setup.placings.some(({ readings }) =>
+    Object.values(readings).some((reading) => !isBlank(reading)),
+  );
+  return setup.placings.flatMap((placing) => {
+    const readings = setup.heights.flatMap(({ id: heightId }) => {
+      const key = fieldKey.traverse(placing.id, heightId);
+      const typed = placing.readings[heightId] ?? blank('µm');
+      const asked = begun ? `Read the ${placing.face} side here too` : undefined;
+      const value = readLength(typed, key, problems, READING, asked);
+      const height = heights.get(heightId);
+      if (value === undefined || height === undefined) return [];
+      const { id: column, base, kind } = setup;
+      const { id, face } = placing;
+      return [
+        { kind, id: `${id} ${heightId}`, column, placing: id, face, base, height, value, key },
+      ];
+    });
+    refuseSteep(readings, problems);
+    return readings.map(({ key: _, ...reading }) => reading);
+  });
+}
+
+/** Heights in mm by id. A height that is given twice would say the same thing twice. */
+function readHeights(
+  setup: ColumnSetup,
+  part: Part,
+  problems: ProblemList,
+): ReadonlyMap<string, number> {
+  const limits = heightLimits(depthBehind(part.block, setup.base));
+  const heights = new Map<string, number>();
+  for (const { id, height } of setup.heights) {
+    const key = fieldKey.height(id);
+    const read = readLength(height, key, problems, limits, 'Height above the plate');
+    if (read === undefined) continue;
+    if ([...heights.values()].includes(read / 1000)) {
+      problems.wrong(key, 'This height is there already: two different heights show a lean');
+    } else {
+      heights.set(id, read / 1000);
+    }
+  }
+  return heights;
+}
+
+function refuseSteep(
+  readings: readonly (ColumnReading & { readonly key: string })[],
+  problems: ProblemList,
+): void {
+  const [first, ...others] = readings;
+  for (const reading of others) {
+    const { value, height } = first as ColumnReading;
+    const rise = Math.abs(reading.value - value);
+    if (rise > 2 * STEEPEST * Math.abs(reading.height - height)) {
+      problems.wrong(reading.key, TOO_STEEP);
+    }
+  }
+}

@@ -1,0 +1,72 @@
+import { AXES, type Axis } from '../core/part/faces';
+import type { Part } from '../core/part/part';
+import type { Requirement } from '../core/part/requirement';
+import { fieldKey } from './field-keys';
+import type { PartEntry } from './part-entry';
+import { anyWrong, ProblemList, type Problems } from './problems';
+import { type Limits, readLength } from './read-length';
+
+/** A part is read only when all of its sizes are; a line of the drawing that cannot be read is left out. */
+export interface PartRead {
+  readonly part: Part | undefined;
+  readonly problems: Problems;
+}
+
+const SIZE: Limits = {
+  least: 500,
+  most: 3_000_000,
+  tooSmall: 'Under 0.5 mm: too thin to stand on a plate',
+  tooLarge: 'Over 3 m: check the size and the unit',
+};
+
+const TOLERANCE: Limits = {
+  least: 0.01,
+  most: 10_000,
+  tooSmall: 'A tolerance is above 0',
+  tooLarge: 'Over 10 mm: check the tolerance and the unit',
+};
+
+/** Reads what was typed of a part. */
+export function readPart(entry: PartEntry): PartRead {
+  const problems = new ProblemList();
+  if (entry.name.trim() === '') problems.missing(fieldKey.name(), 'Name it, to find it again');
+  const sizes = AXES.flatMap((axis) => {
+    const size = readLength(
+      entry.size[axis],
+      fieldKey.size(axis),
+      problems,
+      SIZE,
+      'Needed before any reading means something',
+    );
+    return size === undefined ? [] : [[axis, size / 1000] as const];
+  });
+  const requirements = readRequirements(entry, problems);
+  if (sizes.length < AXES.length) return { part: undefined, problems: problems.all };
+  const size = Object.fromEntries(sizes) as Record<Axis, number>;
+  return {
+    part: { block: { size }, datum: entry.datum, requirements, finished: entry.finished },
+    problems: problems.all,
+  };
+}
+
+function readRequirements(entry: PartEntry, problems: ProblemList): readonly Requirement[] {
+  return entry.requirements.flatMap(({ id, face, datum, tolerance }) => {
+    if (face === datum) {
+      problems.wrong(fieldKey.faces(id), 'A face cannot be its own datum');
+      return [];
+    }
+    const width = readLength(
+      tolerance,
+      fieldKey.tolerance(id),
+      problems,
+      TOLERANCE,
+      'How much does the drawing allow?',
+    );
+    return width === undefined ? [] : [{ id, face, datum, tolerance: width }];
+  });
+}
+
+/** True where the part is complete enough to be measured, and nothing in it is wrong. */
+export function isReady({ part, problems }: PartRead): boolean {
+  return part !== undefined && !anyWrong(problems);
+}

@@ -1,0 +1,71 @@
+import type { Face } from '../core/part/faces';
+import type { TypedLength } from './typed-length';
+
+/*
+ * A setup is one way of reading one pair of opposite faces, as typed. A placing is one time that
+ * the block was set down; reading a face again after lifting it is a placing more.
+ */
+
+interface SetupBase {
+  readonly id: string;
+  readonly faces: readonly [Face, Face];
+}
+
+/** One setting of the nose comparator, swung round to both faces. */
+export interface NoseComparatorSetup extends SetupBase {
+  readonly kind: 'nose comparator';
+  readonly base: Face;
+  readonly noseHeight: TypedLength;
+  readonly indicatorHeight: TypedLength;
+  readonly placings: readonly NosePlacing[];
+}
+
+export interface NosePlacing {
+  readonly id: string;
+  readonly face: Face;
+  readonly reading: TypedLength;
+}
+
+/** One column with an indicator that slides to the same heights on each placing. */
+export interface ColumnSetup extends SetupBase {
+  readonly kind: 'column';
+  readonly base: Face;
+  readonly heights: readonly ColumnHeight[];
+  readonly placings: readonly ColumnPlacing[];
+}
+
+export interface ColumnHeight {
+  readonly id: string;
+  readonly height: TypedLength;
+}
+
+export interface ColumnPlacing {
+  readonly id: string;
+  readonly face: Face;
+  /** By the id of the height. */
+  readonly readings: Readonly<Record<string, TypedLength>>;
+}
+
+/** The thickness between the two faces at several places. */
+export interface MicrometerSetup extends SetupBase {
+  readonly kind: 'micrometer';
+  readonly places: readonly MicrometerPlace[];
+}
+
+/** A place is given by its distances from the two edges that `placeEdges` names. */
+export interface MicrometerPlace {
+  readonly id: string;
+  readonly up: TypedLength;
+  /** Left empty it is the middle. */
+  readonly across: TypedLength;
+  readonly thickness: TypedLength;
+}
+
+/** The toolmaker's word that the two faces are parallel. */
+export interface AssumptionSetup extends SetupBase {
+  readonly kind: 'assumed parallel';
+  readonly within: TypedLength;
+}
+
+export type SetupEntry = NoseComparatorSetup | ColumnSetup | MicrometerSetup | AssumptionSetup;
+export type SetupKind = SetupEntry['kind'];

@@ -1,0 +1,59 @@
+import type { Worked } from '../../state/answers';
+import type { InspectionRecord, PartRecord } from '../../store/records';
+import { ComparatorSheet } from './comparator-sheet';
+import { FindingSheet } from './finding-sheet';
+import { SidesSheet } from './sides-sheet';
+
+interface AnswerPartProps {
+  readonly part: PartRecord;
+  readonly inspection: InspectionRecord;
+  readonly worked: Worked;
+}
+
+/** What the readings mean: the verdicts first, then each pair of faces, then the comparator. */
+export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
+  const { answer } = worked;
+  return (
+    <>
+      <h2>What they say</h2>
+      {answer === undefined ? (
+        <p class="note">{silenceInWords(worked)}</p>
+      ) : (
+        <>
+          {answer.findings.map((finding) => (
+            <FindingSheet
+              key={finding.requirement.id}
+              finding={finding}
+              entry={inspection.closed?.part ?? part.entry}
+              inspection={inspection}
+            />
+          ))}
+          {answer.sides.map((sides) => (
+            <SidesSheet
+              key={`${sides.faces[0]} ${sides.base}`}
+              sides={sides}
+              part={worked.part}
+              inspection={inspection}
+            />
+          ))}
+          {answer.comparators.length > 0 && (
+            <ComparatorSheet comparators={answer.comparators} inspection={inspection} />
+          )}
+        </>
+      )}
+    </>
+  );
+}
+
+function silenceInWords({ silence }: Worked): string {
+  switch (silence) {
+    case 'part':
+      return 'Nothing yet: the sizes of the part are missing, or wrong.';
+    case 'kit':
+      return 'Nothing yet: a figure of the kit is wrong, so the doubt cannot be told.';
+    case 'wrong':
+      return 'Nothing until what is marked among the readings is put right. What you typed stays.';
+    default:
+      return 'Nothing yet. Read one side and then the other, with the setting untouched.';
+  }
+}

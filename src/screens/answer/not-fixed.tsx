@@ -1,0 +1,52 @@
+import type { Remedy } from '../../core/inspection/candidates';
+import { type Face, oppositeFace } from '../../core/part/faces';
+import type { SetupKind } from '../../entry/setup-entry';
+import { addSetup } from '../../state/chain';
+import type { InspectionRecord } from '../../store/records';
+import { remediesInWords } from '../../words/remedies';
+
+interface NotFixedProps {
+  readonly remedies: readonly (readonly Remedy[])[];
+  readonly requirement: { readonly face: Face; readonly datum: Face };
+  readonly inspection: InspectionRecord;
+}
+
+const WAYS: Partial<Record<Remedy['kind'], readonly [SetupKind, string]>> = {
+  'micrometer at two heights': ['micrometer', 'Use the micrometer'],
+  'assume parallel': ['assumed parallel', 'Take as parallel'],
+};
+
+/** What is missing before there is a number, and the way to it. */
+export function NotFixed({ remedies, requirement, inspection }: NotFixedProps) {
+  const { face, datum } = requirement;
+  const kinds = new Set(remedies.flat().map(({ kind }) => kind));
+  const started = new Set(
+    inspection.setups.filter(({ faces }) => faces.includes(face)).map(({ kind }) => kind),
+  );
+  const ways = [...kinds]
+    .flatMap((kind) => (WAYS[kind] === undefined ? [] : [WAYS[kind]]))
+    .filter(([kind]) => !started.has(kind));
+  return (
+    <>
+      <p class="note">
+        <b>Not fixed by these readings.</b> {remediesInWords(remedies)}
+      </p>
+      {inspection.closed === undefined && ways.length > 0 && (
+        <div class="row">
+          {ways.map(([kind, label]) => (
+            <button
+              key={kind}
+              type="button"
+              class="button"
+              onClick={() =>
+                addSetup(inspection, kind, { faces: [face, oppositeFace(face)], base: datum })
+              }
+            >
+              {label}
+            </button>
+          ))}
+        </div>
+      )}
+    </>
+  );
+}

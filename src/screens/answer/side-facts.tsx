@@ -1,0 +1,41 @@
+import type { Estimate } from '../../core/adjustment/adjustment';
+import type { Face } from '../../core/part/faces';
+import { arcSeconds, per100Millimetres, perInch } from '../../core/units/slope';
+import { shop } from '../../state/shop';
+import { isWithinDoubt, leanInWords } from '../../words/leans';
+import { arcSecondsWithDoubt, size, withDoubt } from '../../words/numbers';
+
+interface SideFactsProps {
+  readonly face: Face;
+  readonly base: Face;
+  /** mm */
+  readonly height: number;
+  /** Out-of-square, µm/mm. */
+  readonly estimate: Estimate;
+}
+
+/** One face: which way it leans, and by how much in every way that the trade says it. */
+export function SideFacts({ face, base, height, estimate }: SideFactsProps) {
+  const { deviation, size: sizeUnit } = shop.value.units;
+  const amount = Math.abs(estimate.value);
+  const over = (convert: (slope: number) => number) =>
+    withDoubt(convert(amount), convert(estimate.standard), deviation);
+  return (
+    <div class="stack">
+      <p>
+        <b>{leanInWords(face, base, estimate)}</b>
+        {isWithinDoubt(estimate) && <span class="soft"> (smaller than the doubt)</span>}
+      </p>
+      <dl class="facts">
+        <dt>Over its {size(height, sizeUnit)}</dt>
+        <dd>{over((slope) => slope * height)}</dd>
+        <dt>Per 100 mm</dt>
+        <dd>{over(per100Millimetres)}</dd>
+        <dt>Per inch</dt>
+        <dd>{over(perInch)}</dd>
+        <dt>As an angle</dt>
+        <dd>{arcSecondsWithDoubt(arcSeconds(amount), arcSeconds(estimate.standard))}</dd>
+      </dl>
+    </div>
+  );
+}

@@ -1,0 +1,72 @@
+import type { SidesAnswer } from '../../core/inspection/sides';
+import type { Part } from '../../core/part/part';
+import { shop } from '../../state/shop';
+import type { InspectionRecord } from '../../store/records';
+import { pairName } from '../../words/faces';
+import { taperInWords } from '../../words/leans';
+import { deviation as shown, size, withDoubt } from '../../words/numbers';
+import { StandingBlock } from '../plate/standing-block';
+import { AssumptionWarning } from './assumption-warning';
+import { NotFixed } from './not-fixed';
+import { SideFacts } from './side-facts';
+
+interface SidesSheetProps {
+  readonly sides: SidesAnswer;
+  readonly part: Part | undefined;
+  readonly inspection: InspectionRecord;
+}
+
+/** Two opposite faces on their base: how far out of square, which way, and the taper between them. */
+export function SidesSheet({ sides, part, inspection }: SidesSheetProps) {
+  const { faces, base, height, outOfSquare } = sides;
+  const heading = `${pairName(faces)} on the ${base}`;
+  const fixed = outOfSquare[0] !== undefined && outOfSquare[1] !== undefined;
+  return (
+    <section class="sheet" aria-label={heading}>
+      <h3>{heading.charAt(0).toUpperCase() + heading.slice(1)}</h3>
+      {!fixed && (
+        <NotFixed
+          remedies={sides.remedies}
+          requirement={{ face: faces[0], datum: base }}
+          inspection={inspection}
+        />
+      )}
+      {fixed && part !== undefined && (
+        <StandingBlock part={part} faces={faces} base={base} sides={sides} />
+      )}
+      {sides.assumed && <AssumptionWarning />}
+      {faces.map((face, index) => {
+        const estimate = outOfSquare[index];
+        if (estimate === undefined) return null;
+        return <SideFacts key={face} face={face} base={base} height={height} estimate={estimate} />;
+      })}
+      {fixed && <Comparison sides={sides} />}
+    </section>
+  );
+}
+
+/** What the two sides say of each other. */
+function Comparison({ sides }: { readonly sides: SidesAnswer }) {
+  const { base, difference, taper, reach, height } = sides;
+  const { deviation, size: sizeUnit } = shop.value.units;
+  return (
+    <dl class="facts">
+      {difference !== undefined && (
+        <>
+          <dt>Total difference between the sides, over {size(reach, sizeUnit)}</dt>
+          <dd>{withDoubt(difference.value, difference.standard, deviation)}</dd>
+          <dt>Half of it, per side</dt>
+          <dd>{shown(difference.value / 2, deviation)}</dd>
+        </>
+      )}
+      {taper !== undefined && (
+        <>
+          <dt>
+            {taperInWords(base, taper)}, over {size(height, sizeUnit)}
+          </dt>
+          <dd>{withDoubt(Math.abs(taper.value) * height, taper.standard * height, deviation)}</dd>
+        </>
+      )}
+    </dl>
+  );
+}

@@ -1,0 +1,80 @@
+import { useRoute } from 'preact-iso';
+import { fieldKey } from '../../entry/field-keys';
+import type { PartEntry } from '../../entry/part-entry';
+import { isReady, readPart } from '../../entry/read-part';
+import { putPart } from '../../state/shop';
+import type { PartRecord } from '../../store/records';
+import { Page } from '../../widgets/page';
+import { TextField } from '../../widgets/text-field';
+import { to } from '../paths';
+import { useUnitsButton } from '../units-button';
+import { WithPart } from '../with-part';
+import { FacesSheet } from './faces-sheet';
+import { RequirementsSheet } from './requirements-sheet';
+import { SizeSheet } from './size-sheet';
+
+const MATERIALS = [
+  'Aluminium',
+  'Brass',
+  'Cast iron',
+  'Hardened tool steel',
+  'Mild steel',
+  'Stainless steel',
+];
+
+/** What the drawing says of a part. */
+export function DrawingScreen() {
+  const { params } = useRoute();
+  return <WithPart id={params.part ?? ''}>{(part) => <Drawing part={part} />}</WithPart>;
+}
+
+function Drawing({ part }: { readonly part: PartRecord }) {
+  const { entry } = part;
+  const read = readPart(entry);
+  const units = useUnitsButton({ part });
+  const change = (changed: Partial<PartEntry>) =>
+    putPart({ ...part, entry: { ...entry, ...changed } });
+  return (
+    <Page
+      title={entry.name.trim() || 'New part'}
+      back={{ to: to.part(part.id), name: 'the part' }}
+      side={units.button}
+    >
+      {units.panel}
+      <section class="sheet" aria-label="Name">
+        <TextField
+          id="part-name"
+          label="Name"
+          text={entry.name}
+          problem={read.problems.get(fieldKey.name())}
+          onText={(name) => change({ name })}
+        />
+        <div class="columns">
+          <TextField
+            id="part-job"
+            label="Job reference"
+            text={entry.job}
+            onText={(job) => change({ job })}
+          />
+          <TextField
+            id="part-material"
+            label="Material"
+            text={entry.material}
+            suggestions={MATERIALS}
+            onText={(material) => change({ material })}
+          />
+        </div>
+      </section>
+      <SizeSheet entry={entry} problems={read.problems} onChange={change} />
+      <RequirementsSheet entry={entry} problems={read.problems} onChange={change} />
+      <FacesSheet entry={entry} onChange={change} />
+      {isReady(read) ? (
+        <a class="button button-main" href={to.part(part.id)}>
+          To the part
+        </a>
+      ) : (
+        <p class="note">Give the three sizes, and put right what is marked: then it can be read.</p>
+      )}
+    </Page>
+  );
+}

@@ -1,0 +1,114 @@
+import { FACES } from '../../core/part/faces';
+import { fieldKey } from '../../entry/field-keys';
+import { nextRequirement, type PartEntry, type RequirementEntry } from '../../entry/part-entry';
+import type { Problems } from '../../entry/problems';
+import { newId } from '../../state/shop';
+import { FieldMessage } from '../../widgets/field-message';
+import { NumberField } from '../../widgets/number-field';
+import { RequirementFrame } from '../../widgets/requirement-frame';
+import { SelectField } from '../../widgets/select-field';
+import { faceLabel } from '../../words/faces';
+
+const FACE_OPTIONS = FACES.map((face) => [face, faceLabel(face)] as const);
+
+interface RequirementsSheetProps {
+  readonly entry: PartEntry;
+  readonly problems: Problems;
+  readonly onChange: (changed: Partial<PartEntry>) => void;
+}
+
+/** Squareness and parallelism as the drawing asks for them. */
+export function RequirementsSheet({ entry, problems, onChange }: RequirementsSheetProps) {
+  const { requirements } = entry;
+  const put = (changed: RequirementEntry) =>
+    onChange({
+      requirements: requirements.map((one) => (one.id === changed.id ? changed : one)),
+    });
+  const remove = (id: string) =>
+    onChange({ requirements: requirements.filter((one) => one.id !== id) });
+  const add = () => onChange({ requirements: [...requirements, nextRequirement(entry, newId)] });
+  return (
+    <section class="sheet" aria-labelledby="requirements-heading">
+      <h2 id="requirements-heading">What the drawing asks</h2>
+      <p class="soft">
+        Faces that share an edge are to be square, opposite ones parallel. The zone is over the full
+        face (ISO 1101).
+      </p>
+      {requirements.map((requirement) => (
+        <RequirementFields
+          key={requirement.id}
+          requirement={requirement}
+          entry={entry}
+          problems={problems}
+          onChange={put}
+          onRemove={() => remove(requirement.id)}
+        />
+      ))}
+      <button type="button" class="button" onClick={add}>
+        Add a requirement
+      </button>
+    </section>
+  );
+}
+
+interface RequirementFieldsProps {
+  readonly requirement: RequirementEntry;
+  readonly entry: PartEntry;
+  readonly problems: Problems;
+  readonly onChange: (changed: RequirementEntry) => void;
+  readonly onRemove: () => void;
+}
+
+function RequirementFields(props: RequirementFieldsProps) {
+  const { requirement, entry, problems, onChange, onRemove } = props;
+  const { id, face, datum, tolerance } = requirement;
+  const facesProblem = problems.get(fieldKey.faces(id));
+  return (
+    <div class="requirement-fields">
+      <div class="sheet-head">
+        {facesProblem === undefined ? (
+          <RequirementFrame
+            face={face}
+            datum={datum}
+            tolerance={tolerance.text.trim() || '?'}
+            datumA={entry.datum}
+          />
+        ) : (
+          <FieldMessage id={`faces-${id}`} problem={facesProblem} />
+        )}
+        <button
+          type="button"
+          class="button button-quiet"
+          aria-label={`Remove the requirement on ${face}`}
+          onClick={onRemove}
+        >
+          Remove
+        </button>
+      </div>
+      <div class="columns columns-three">
+        <SelectField
+          id={`face-${id}`}
+          label="Face"
+          options={FACE_OPTIONS}
+          chosen={face}
+          onChoose={(chosen) => onChange({ ...requirement, face: chosen })}
+        />
+        <SelectField
+          id={`datum-${id}`}
+          label="To datum"
+          options={FACE_OPTIONS}
+          chosen={datum}
+          onChoose={(chosen) => onChange({ ...requirement, datum: chosen })}
+        />
+        <NumberField
+          field={fieldKey.tolerance(id)}
+          label="Within"
+          text={tolerance.text}
+          unit={tolerance.unit}
+          problem={problems.get(fieldKey.tolerance(id))}
+          onText={(text) => onChange({ ...requirement, tolerance: { ...tolerance, text } })}
+        />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,93 @@
+import { useLocation, useRoute } from 'preact-iso';
+import { isReady, readPart } from '../entry/read-part';
+import { beginInspection, type Link, latestInspection } from '../state/chain';
+import type { PartRecord } from '../store/records';
+import { Page } from '../widgets/page';
+import { RequirementFrame } from '../widgets/requirement-frame';
+import { to } from './paths';
+import { Story } from './story/story';
+import { useUnitsButton } from './units-button';
+import { WithPart } from './with-part';
+
+/** One part: what is asked of it, what comes next, and all that happened to it. */
+export function PartScreen() {
+  const { params } = useRoute();
+  return (
+    <WithPart id={params.part ?? ''}>
+      {(part, links) => <PartOverview part={part} links={links} />}
+    </WithPart>
+  );
+}
+
+interface PartOverviewProps {
+  readonly part: PartRecord;
+  readonly links: readonly Link[];
+}
+
+function PartOverview({ part, links }: PartOverviewProps) {
+  const { entry } = part;
+  const units = useUnitsButton({ part });
+  return (
+    <Page
+      title={entry.name.trim() || 'Part without a name'}
+      back={{ to: to.bench(), name: 'the bench' }}
+      side={units.button}
+    >
+      {units.panel}
+      <NextStep part={part} links={links} />
+      <section class="sheet" aria-labelledby="asked-heading">
+        <div class="sheet-head">
+          <h2 id="asked-heading">The drawing</h2>
+          <a class="button" href={to.drawing(part.id)}>
+            Change
+          </a>
+        </div>
+        <p class="soft">
+          {[entry.job.trim(), entry.material.trim(), `stands on its ${entry.datum} (A)`]
+            .filter(Boolean)
+            .join(' · ')}
+        </p>
+        {entry.requirements.length === 0 && <p>Nothing is asked of it yet.</p>}
+        <ul class="stack">
+          {entry.requirements.map(({ id, face, datum, tolerance }) => (
+            <li key={id}>
+              <RequirementFrame
+                face={face}
+                datum={datum}
+                tolerance={`${tolerance.text.trim() || '?'} ${tolerance.unit}`}
+                datumA={entry.datum}
+              />
+            </li>
+          ))}
+        </ul>
+      </section>
+      <Story part={part} links={links} />
+    </Page>
+  );
+}
+
+/** The one thing to do now. */
+function NextStep({ part, links }: PartOverviewProps) {
+  const { route } = useLocation();
+  if (!isReady(readPart(part.entry))) {
+    return (
+      <a class="button button-main" href={to.drawing(part.id)}>
+        Describe the part
+      </a>
+    );
+  }
+  const last = latestInspection(links);
+  if (last !== undefined && last.closed === undefined) {
+    return (
+      <a class="button button-main" href={to.plate(part.id, last.id)}>
+        Go on with the readings
+      </a>
+    );
+  }
+  const begin = () => route(to.plate(part.id, beginInspection(part.id, part.entry).id));
+  return (
+    <button type="button" class="button button-main" onClick={begin}>
+      {last === undefined ? 'Take readings' : 'Measure again'}
+    </button>
+  );
+}

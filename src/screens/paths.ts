@@ -1,0 +1,22 @@
+/** The folder of the site that the app is served from, with a slash at both ends. */
+const BASE = import.meta.env.BASE_URL;
+
+/** Patterns of the router. */
+export const ROUTES = {
+  bench: BASE,
+  kit: `${BASE}kit`,
+  part: `${BASE}part/:part`,
+  drawing: `${BASE}part/:part/drawing`,
+  plate: `${BASE}part/:part/readings/:inspection`,
+  work: `${BASE}part/:part/work/:work`,
+} as const;
+
+/** Addresses of the screens. */
+export const to = {
+  bench: () => BASE,
+  kit: () => ROUTES.kit,
+  part: (part: string) => `${BASE}part/${part}`,
+  drawing: (part: string) => `${BASE}part/${part}/drawing`,
+  plate: (part: string, inspection: string) => `${BASE}part/${part}/readings/${inspection}`,
+  work: (part: string, work: string) => `${BASE}part/${part}/work/${work}`,
+} as const;

@@ -1,0 +1,117 @@
+import { useState } from 'preact/hooks';
+import type { Face } from '../../core/part/faces';
+import { addHeight, removeHeight } from '../../entry/column-heights';
+import { fieldKey } from '../../entry/field-keys';
+import type { ColumnPlacing, ColumnSetup } from '../../entry/setup-entry';
+import { newId } from '../../state/shop';
+import { NumberField } from '../../widgets/number-field';
+import { faceLabel, pairName } from '../../words/faces';
+import { type SetupSheetProps, SheetFrame } from './setup-sheet';
+import { StandingBlock } from './standing-block';
+
+/** One column: the heights that the indicator slides to, and what it shows there on either side. */
+export function ColumnSheet(props: SetupSheetProps<ColumnSetup>) {
+  const { setup, part, problems, sides, locked, onChange, onRemove } = props;
+  const { faces, base, heights, placings } = setup;
+  const [active, setActive] = useState<{ face: Face; row: number }>({ face: faces[0], row: 0 });
+  return (
+    <SheetFrame
+      title={`Column: ${pairName(faces)}`}
+      subtitle={`Part standing on its ${base}. Slide the indicator up one side, turn the part round, up the other.`}
+      locked={locked}
+      onRemove={onRemove}
+    >
+      <StandingBlock
+        part={part}
+        faces={faces}
+        base={base}
+        sides={sides}
+        instrument={{
+          kind: 'column',
+          face: active.face,
+          heights: heights.map(({ height }) => height),
+          active: active.row,
+        }}
+      />
+      {heights.map(({ id, height }, row) => (
+        <NumberField
+          key={id}
+          field={fieldKey.height(id)}
+          label={`Height ${row + 1} above the plate`}
+          text={height.text}
+          unit={height.unit}
+          problem={problems.get(fieldKey.height(id))}
+          disabled={locked}
+          onText={(text) =>
+            onChange({
+              ...setup,
+              heights: heights.map((one) =>
+                one.id === id ? { ...one, height: { ...height, text } } : one,
+              ),
+            })
+          }
+        />
+      ))}
+      {!locked && (
+        <div class="row">
+          <button type="button" class="button" onClick={() => onChange(addHeight(setup, newId))}>
+            Add a height
+          </button>
+          {heights.length > 2 && (
+            <button type="button" class="button" onClick={() => onChange(removeHeight(setup))}>
+              Remove the last
+            </button>
+          )}
+        </div>
+      )}
+      {placings.map((placing) => (
+        <Traverse
+          key={placing.id}
+          {...props}
+          placing={placing}
+          onRow={(row) => setActive({ face: placing.face, row })}
+        />
+      ))}
+      <p class="soft small">Plus is plunger pushed in.</p>
+    </SheetFrame>
+  );
+}
+
+interface TraverseProps extends SetupSheetProps<ColumnSetup> {
+  readonly placing: ColumnPlacing;
+  readonly onRow: (row: number) => void;
+}
+
+/** The readings up one side. */
+function Traverse({ setup, placing, problems, locked, onChange, onRow }: TraverseProps) {
+  const put = (height: string, text: string) => {
+    const reading = placing.readings[height];
+    if (reading === undefined) throw new Error('A traverse has a reading for each height');
+    const readings = { ...placing.readings, [height]: { ...reading, text } };
+    const placings = setup.placings.map((one) =>
+      one.id === placing.id ? { ...one, readings } : one,
+    );
+    onChange({ ...setup, placings });
+  };
+  return (
+    <fieldset class="stack">
+      <legend>{faceLabel(placing.face)} side</legend>
+      <div class="columns">
+        {setup.heights.map(({ id, height }, row) => (
+          <NumberField
+            key={id}
+            reading
+            field={fieldKey.traverse(placing.id, id)}
+            label={`${faceLabel(placing.face)} at ${height.text.trim() || `height ${row + 1}`}`}
+            text={placing.readings[id]?.text ?? ''}
+            unit={placing.readings[id]?.unit ?? ''}
+            problem={problems.get(fieldKey.traverse(placing.id, id))}
+            disabled={locked}
+            onFocus={() => onRow(row)}
+            onText={(text) => put(id, text)}
+          />
+        ))}
+      </div>
+    </fieldset>
+  );
+}

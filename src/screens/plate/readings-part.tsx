@@ -1,0 +1,108 @@
+import type { SidesAnswer } from '../../core/inspection/sides';
+import type { SetupEntry } from '../../entry/setup-entry';
+import type { Worked } from '../../state/answers';
+import { closeInspection, reopenInspection, setSetups } from '../../state/chain';
+import type { InspectionRecord, PartRecord } from '../../store/records';
+import { to } from '../paths';
+import { AddSetup } from './add-setup';
+import { AssumptionSheet } from './assumption-sheet';
+import { ColumnSheet } from './column-sheet';
+import { MicrometerSheet } from './micrometer-sheet';
+import { NoseComparatorSheet } from './nose-comparator-sheet';
+import type { SetupSheetProps } from './setup-sheet';
+
+interface ReadingsPartProps {
+  readonly part: PartRecord;
+  readonly inspection: InspectionRecord;
+  readonly worked: Worked;
+}
+
+/** Everything that is read at the plate, one sheet a setup. */
+export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
+  const { setups, closed } = inspection;
+  if (worked.part === undefined) {
+    return (
+      <p class="note note-wrong">
+        The sizes of the part come first. <a href={to.drawing(part.id)}>Put them in</a>
+      </p>
+    );
+  }
+  const put = (changed: SetupEntry) =>
+    setSetups(
+      inspection,
+      setups.map((setup) => (setup.id === changed.id ? changed : setup)),
+    );
+  const remove = (id: string) =>
+    setSetups(
+      inspection,
+      setups.filter((setup) => setup.id !== id),
+    );
+  const { part: read, problems, answer } = worked;
+  return (
+    <>
+      <h2>Readings</h2>
+      {part.example && <ExampleHint />}
+      {setups.map((setup) => (
+        <SetupSheet
+          key={setup.id}
+          setup={setup}
+          part={read}
+          problems={problems}
+          sides={sidesOf(setup, answer?.sides ?? [])}
+          locked={closed !== undefined}
+          onChange={put}
+          onRemove={() => remove(setup.id)}
+        />
+      ))}
+      {closed === undefined ? (
+        <>
+          <AddSetup entry={part.entry} inspection={inspection} />
+          <button
+            type="button"
+            class="button"
+            disabled={answer === undefined}
+            onClick={() => closeInspection(inspection, part.entry)}
+          >
+            Finish these readings
+          </button>
+        </>
+      ) : (
+        <p class="note">
+          Finished.{' '}
+          <button type="button" class="button" onClick={() => reopenInspection(inspection)}>
+            Open them again
+          </button>
+        </p>
+      )}
+    </>
+  );
+}
+
+function ExampleHint() {
+  return (
+    <p class="note">
+      An invented part. The comparator is set and the micrometer has been over it: type <b>41</b>{' '}
+      for the right side and <b>29</b> for the left, and see what they mean.
+    </p>
+  );
+}
+
+/** What the readings say of the pair that this setup reads. */
+function sidesOf(setup: SetupEntry, sides: readonly SidesAnswer[]): SidesAnswer | undefined {
+  if (setup.kind === 'micrometer' || setup.kind === 'assumed parallel') return undefined;
+  return sides.find(({ base, faces }) => base === setup.base && faces.includes(setup.faces[0]));
+}
+
+function SetupSheet(props: SetupSheetProps<SetupEntry>) {
+  const { setup } = props;
+  switch (setup.kind) {
+    case 'nose comparator':
+      return <NoseComparatorSheet {...props} setup={setup} />;
+    case 'column':
+      return <ColumnSheet {...props} setup={setup} />;
+    case 'micrometer':
+      return <MicrometerSheet {...props} setup={setup} />;
+    case 'assumed parallel':
+      return <AssumptionSheet {...props} setup={setup} />;
+  }
+}

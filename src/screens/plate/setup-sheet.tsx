@@ -1,0 +1,51 @@
+import type { ComponentChildren } from 'preact';
+import type { SidesAnswer } from '../../core/inspection/sides';
+import type { Part } from '../../core/part/part';
+import type { Problems } from '../../entry/problems';
+import type { SetupEntry } from '../../entry/setup-entry';
+
+/** What the sheet of any setup is given. */
+export interface SetupSheetProps<S extends SetupEntry> {
+  readonly setup: S;
+  readonly part: Part;
+  readonly problems: Problems;
+  /** What the readings say of this pair so far. */
+  readonly sides: SidesAnswer | undefined;
+  /** True where the readings are finished. */
+  readonly locked: boolean;
+  readonly onChange: (setup: SetupEntry) => void;
+  readonly onRemove: () => void;
+}
+
+interface SheetFrameProps {
+  readonly title: string;
+  readonly subtitle: string;
+  readonly locked: boolean;
+  readonly onRemove: () => void;
+  readonly children: ComponentChildren;
+}
+
+/** The frame of a setup's sheet. */
+export function SheetFrame({ title, subtitle, locked, onRemove, children }: SheetFrameProps) {
+  return (
+    <section class="sheet" aria-label={`${title}: ${subtitle}`}>
+      <div class="sheet-head">
+        <div>
+          <h3>{title}</h3>
+          <p class="soft small">{subtitle}</p>
+        </div>
+        {!locked && (
+          <button
+            type="button"
+            class="button button-quiet"
+            aria-label={`Remove ${title}`}
+            onClick={onRemove}
+          >
+            Remove
+          </button>
+        )}
+      </div>
+      {children}
+    </section>
+  );
+}

@@ -1,0 +1,51 @@
+import type { Finding } from '../../core/inspection/findings';
+import type { Worked } from '../../state/answers';
+import { shop } from '../../state/shop';
+import { VerdictBadge } from '../../widgets/verdict-badge';
+import { requirementName } from '../../words/faces';
+import { leanInWords } from '../../words/leans';
+import { withDoubt } from '../../words/numbers';
+
+interface SoFarProps {
+  readonly worked: Worked;
+  readonly onShow: () => void;
+}
+
+/** The answer in a line, always in sight while readings go in. */
+export function SoFar({ worked, onShow }: SoFarProps) {
+  const finding = mostTelling(worked.answer?.findings ?? []);
+  return (
+    <button type="button" class="so-far" onClick={onShow}>
+      <span aria-live="polite">{lineOf(worked, finding)}</span>
+      {finding && <VerdictBadge verdict={finding.verdict} />}
+    </button>
+  );
+}
+
+type FixedFinding = Extract<Finding, { fixed: true }>;
+
+/** The requirement that is worst off: it decides what happens next. */
+function mostTelling(findings: readonly Finding[]): FixedFinding | undefined {
+  const fixed = findings.filter((finding): finding is FixedFinding => finding.fixed);
+  return [...fixed].sort((a, b) => a.probability - b.probability)[0];
+}
+
+const SILENCES: Readonly<Record<NonNullable<Worked['silence']>, string>> = {
+  part: 'The sizes of the part are missing',
+  kit: 'A figure of the kit is wrong',
+  wrong: 'Put right what is marked: no answer until then',
+  'nothing read': 'No reading yet',
+};
+
+function lineOf(worked: Worked, finding: FixedFinding | undefined): string {
+  const { deviation } = shop.value.units;
+  if (worked.silence !== undefined) return SILENCES[worked.silence];
+  if (finding !== undefined) {
+    const { zone, requirement } = finding;
+    return `${requirementName(requirement)}: ${withDoubt(zone.width, zone.standard, deviation)}`;
+  }
+  for (const { faces, base, outOfSquare } of worked.answer?.sides ?? []) {
+    if (outOfSquare[0] !== undefined) return leanInWords(faces[0], base, outOfSquare[0]);
+  }
+  return 'Not fixed yet: see what is missing';
+}

@@ -1,0 +1,61 @@
+import type { SidesAnswer } from '../../core/inspection/sides';
+import { depthBehind } from '../../core/part/block';
+import { type Face, oppositeFace, outwardNormal } from '../../core/part/faces';
+import type { Part } from '../../core/part/part';
+import { millimetresForDrawing } from '../../entry/for-drawing';
+import type { TypedLength } from '../../entry/typed-length';
+import { BlockOnPlate } from '../../widgets/drawings/block-on-plate';
+import { leanInWords } from '../../words/leans';
+
+interface StandingBlockProps {
+  readonly part: Part;
+  readonly faces: readonly [Face, Face];
+  readonly base: Face;
+  readonly sides: SidesAnswer | undefined;
+  readonly instrument?: {
+    readonly kind: 'nose comparator' | 'column';
+    /** The face that is being read. */
+    readonly face: Face;
+    readonly nose?: TypedLength;
+    readonly heights: readonly TypedLength[];
+    /** Which of the heights is being read. */
+    readonly active: number;
+  };
+}
+
+/** The block on the plate with its two faces, as far as it is known how they lean, and the instrument. */
+export function StandingBlock({ part, faces, base, sides, instrument }: StandingBlockProps) {
+  const right = outwardNormal(faces[0]).sign === 1 ? faces[0] : faces[1];
+  const left = oppositeFace(right);
+  const leanOf = (face: Face) => sides?.outOfSquare[sides.faces.indexOf(face)];
+  const [rightLean, leftLean] = [leanOf(right), leanOf(left)];
+  const nose = instrument?.nose && millimetresForDrawing(instrument.nose);
+  const sentences = [right, left].flatMap((face) => {
+    const lean = leanOf(face);
+    return lean === undefined ? [] : [leanInWords(face, base, lean)];
+  });
+  return (
+    <BlockOnPlate
+      width={depthBehind(part.block, right)}
+      height={depthBehind(part.block, base)}
+      leftName={left}
+      rightName={right}
+      baseName={base}
+      topName={oppositeFace(base)}
+      {...(rightLean !== undefined &&
+        leftLean !== undefined && { leans: { right: rightLean.value, left: leftLean.value } })}
+      {...(instrument !== undefined && {
+        instrument: {
+          kind: instrument.kind,
+          side: instrument.face === right ? ('right' as const) : ('left' as const),
+          ...(nose !== undefined && { noseHeight: nose }),
+          indicatorHeights: instrument.heights.flatMap(
+            (height) => millimetresForDrawing(height) ?? [],
+          ),
+          active: instrument.active,
+        },
+      })}
+      label={['The block on the plate.', ...sentences].join(' ')}
+    />
+  );
+}

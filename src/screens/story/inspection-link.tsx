@@ -1,0 +1,43 @@
+import { workOut } from '../../state/answers';
+import { shop } from '../../state/shop';
+import type { InspectionRecord, PartRecord } from '../../store/records';
+import { VerdictBadge } from '../../widgets/verdict-badge';
+import { requirementName } from '../../words/faces';
+import { withDoubt } from '../../words/numbers';
+import { moment } from '../../words/time';
+import { to } from '../paths';
+
+interface InspectionLinkProps {
+  readonly part: PartRecord;
+  readonly inspection: InspectionRecord;
+}
+
+/** One inspection in a part's story: what it found. */
+export function InspectionLink({ part, inspection }: InspectionLinkProps) {
+  const { answer } = workOut(inspection, part.entry);
+  const { deviation } = shop.value.units;
+  const findings = answer?.findings ?? [];
+  return (
+    <article class="sheet">
+      <div class="sheet-head">
+        <h3>{inspection.closed === undefined ? 'Readings, still open' : 'Readings'}</h3>
+        <a class="button" href={to.plate(part.id, inspection.id)}>
+          Show
+        </a>
+      </div>
+      <p class="soft small">{moment(inspection.made)}</p>
+      {findings.map((finding) => (
+        <div key={finding.requirement.id} class="sheet-head">
+          <span>
+            {requirementName(finding.requirement)}:{' '}
+            {finding.fixed
+              ? withDoubt(finding.zone.width, finding.zone.standard, deviation)
+              : 'not fixed'}
+          </span>
+          {finding.fixed && <VerdictBadge verdict={finding.verdict} />}
+        </div>
+      ))}
+      {answer === undefined && <p class="soft">No answer yet.</p>}
+    </article>
+  );
+}

@@ -1,0 +1,30 @@
+import type { Link } from '../../state/chain';
+import type { PartRecord } from '../../store/records';
+import { InspectionLink } from './inspection-link';
+import { WorkLink } from './work-link';
+
+interface StoryProps {
+  readonly part: PartRecord;
+  readonly links: readonly Link[];
+}
+
+/** Readings, verdicts and work on a part, in order. */
+export function Story({ part, links }: StoryProps) {
+  if (links.length === 0) return null;
+  return (
+    <section class="stack" aria-labelledby="story-heading">
+      <h2 id="story-heading">Its story</h2>
+      <ol class="rail">
+        {links.map((link) => (
+          <li key={link.id} class={link.kind}>
+            {link.kind === 'inspection' ? (
+              <InspectionLink part={part} inspection={link} />
+            ) : (
+              <WorkLink part={part} work={link} links={links} />
+            )}
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

@@ -1,0 +1,36 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect } from 'preact/hooks';
+import { chain, type Link, openChain } from '../state/chain';
+import { loading, parts } from '../state/shop';
+import type { PartRecord } from '../store/records';
+import { Page } from '../widgets/page';
+import { to } from './paths';
+
+interface WithPartProps {
+  readonly id: string;
+  readonly children: (part: PartRecord, links: readonly Link[]) => ComponentChildren;
+}
+
+/** Shows its children once the part and its chain are there, and says so where they are not. */
+export function WithPart({ id, children }: WithPartProps) {
+  useEffect(() => {
+    void openChain(id);
+  }, [id]);
+  const part = parts.value.get(id);
+  const open = chain.value?.part === id ? chain.value : undefined;
+  if (part !== undefined && open !== undefined) return <>{children(part, open.links)}</>;
+  const text =
+    loading.value === 'ready' && part === undefined
+      ? 'There is no such part in this browser.'
+      : 'Opening…';
+  return <Message title="Highedge" text={text} />;
+}
+
+/** A screen that only says something. */
+export function Message({ title, text }: { readonly title: string; readonly text: string }) {
+  return (
+    <Page title={title} back={{ to: to.bench(), name: 'the bench' }}>
+      <p>{text}</p>
+    </Page>
+  );
+}

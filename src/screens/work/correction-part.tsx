@@ -1,0 +1,112 @@
+import type { ComponentChildren } from 'preact';
+import { useLocation } from 'preact-iso';
+import type { CorrectionOption } from '../../core/correction/options';
+import type { Finding } from '../../core/inspection/findings';
+import type { Worked } from '../../state/answers';
+import { beginInspection, beginWork, type Link } from '../../state/chain';
+import type { InspectionRecord, PartRecord } from '../../store/records';
+import { VerdictBadge } from '../../widgets/verdict-badge';
+import { requirementName } from '../../words/faces';
+import { isWithinDoubt } from '../../words/leans';
+import { to } from '../paths';
+import { Cautions } from './cautions';
+import { OptionSheet } from './option-sheet';
+
+interface CorrectionPartProps {
+  readonly part: PartRecord;
+  readonly inspection: InspectionRecord;
+  readonly worked: Worked;
+  readonly links: readonly Link[];
+}
+
+/** What to take off, for each requirement that has been measured. */
+export function CorrectionPart({ part, inspection, worked, links }: CorrectionPartProps) {
+  const { route } = useLocation();
+  const { answer, part: read } = worked;
+  const isLast = links.at(-1)?.id === inspection.id;
+  const measured = (answer?.findings ?? []).filter(isFixed);
+  const log = (option: CorrectionOption) => {
+    const work = beginWork(inspection, part.entry, {
+      requirement: option.requirement.id,
+      face: option.face,
+      advised: option.wedge,
+    });
+    route(to.work(part.id, work.id));
+  };
+  const again = () => route(to.plate(part.id, beginInspection(part.id, part.entry).id));
+  return (
+    <>
+      <h2>What to take off</h2>
+      {measured.length === 0 && (
+        <p class="note">Nothing to advise until a requirement of the drawing has been measured.</p>
+      )}
+      {read !== undefined &&
+        measured.map((finding, index) => (
+          <Target key={finding.requirement.id} finding={finding}>
+            {(answer?.corrections[index] ?? []).map((option) => (
+              <OptionSheet
+                key={option.face}
+                option={option}
+                part={read}
+                onLog={isLast ? () => log(option) : undefined}
+              />
+            ))}
+          </Target>
+        ))}
+      {measured.length > 0 && (
+        <section class="sheet" aria-label="Cautions">
+          <Cautions />
+        </section>
+      )}
+      {isLast && inspection.closed !== undefined && (
+        <button type="button" class="button" onClick={again}>
+          Measure again
+        </button>
+      )}
+    </>
+  );
+}
+
+type FixedFinding = Extract<Finding, { fixed: true }>;
+
+function isFixed(finding: Finding): finding is FixedFinding {
+  return finding.fixed;
+}
+
+interface TargetProps {
+  readonly finding: FixedFinding;
+  readonly children: ComponentChildren;
+}
+
+/** One requirement with the ways to put it right; folded away where it is met already. */
+function Target({ finding, children }: TargetProps) {
+  const { requirement, zone, verdict } = finding;
+  const doubtful = zone.parts.every(isWithinDoubt);
+  const advice = (
+    <>
+      {doubtful && (
+        <p class="note note-warning">
+          The error is smaller than its doubt, so which edge is high is not sure. Read again before
+          anything comes off.
+        </p>
+      )}
+      {children}
+    </>
+  );
+  return (
+    <section class="stack" aria-label={`To put right: ${requirementName(requirement)}`}>
+      <div class="sheet-head">
+        <h3>{requirementName(requirement)}</h3>
+        <VerdictBadge verdict={verdict} />
+      </div>
+      {verdict === 'in' ? (
+        <details>
+          <summary>It is in: leave it. To bring it closer all the same</summary>
+          <div class="stack">{advice}</div>
+        </details>
+      ) : (
+        advice
+      )}
+    </section>
+  );
+}

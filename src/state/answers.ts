@@ -1,0 +1,40 @@
+import { type InspectionAnswer, inspect } from '../core/inspection/inspect';
+import type { Part } from '../core/part/part';
+import { readKit } from '../entry/kit-entry';
+import type { PartEntry } from '../entry/part-entry';
+import { anyWrong, type Problems } from '../entry/problems';
+import { readPart } from '../entry/read-part';
+import { readSetups } from '../entry/read-setups';
+import type { InspectionRecord } from '../store/records';
+import { level, shop } from './shop';
+
+/** What an inspection says, or why it says nothing yet. */
+export interface Worked {
+  readonly part: Part | undefined;
+  readonly problems: Problems;
+  readonly answer: InspectionAnswer | undefined;
+  /** Present where there is no answer. */
+  readonly silence?: 'part' | 'kit' | 'wrong' | 'nothing read';
+}
+
+const NONE: Problems = new Map();
+
+/**
+ * Works an inspection out from what was typed. A finished one is worked out with the part and the
+ * kit that it was finished with, an open one with those of now.
+ */
+export function workOut(inspection: InspectionRecord, now: PartEntry): Worked {
+  const { part, problems: partProblems } = readPart(inspection.closed?.part ?? now);
+  if (part === undefined || anyWrong(partProblems)) {
+    return { part: undefined, problems: NONE, answer: undefined, silence: 'part' };
+  }
+  const { readings, problems } = readSetups(inspection.setups, part);
+  const { kit } = readKit(inspection.closed?.kit ?? shop.value.kit);
+  const silent = (silence: NonNullable<Worked['silence']>): Worked => {
+    return { part, problems, answer: undefined, silence };
+  };
+  if (anyWrong(problems)) return silent('wrong');
+  if (kit === undefined || level.value === undefined) return silent('kit');
+  if (readings.length === 0) return silent('nothing read');
+  return { part, problems, answer: inspect(part, readings, kit, level.value) };
+}

@@ -1,0 +1,91 @@
+import { computed, signal } from '@preact/signals';
+import type { Kit } from '../core/readings/kit';
+import { defaultKit, type KitEntry, readKit } from '../entry/kit-entry';
+import type { NewId } from '../entry/new-id';
+import type { EntryUnits } from '../entry/new-setup';
+import { readNumber } from '../entry/number';
+import { FORMAT, type PartRecord, type ShopRecord, type ShopUnits } from '../store/records';
+import { loadParts, loadShop } from '../store/shop-store';
+import { keep } from './saving';
+
+/** Ids and times come from the browser here and nowhere else. */
+export const newId: NewId = () => crypto.randomUUID();
+export const now = (): string => new Date().toISOString();
+
+/** Whether the database has answered yet. */
+export const loading = signal<'waiting' | 'ready' | 'failed'>('waiting');
+
+/** Records that could not be read and were left as they are. */
+export const unread = signal({ damaged: 0, newer: 0 });
+
+/** All parts by id, newest change last. */
+export const parts = signal<ReadonlyMap<string, PartRecord>>(new Map());
+
+export const shop = signal<ShopRecord>({
+  format: FORMAT,
+  made: now(),
+  kind: 'shop',
+  kit: defaultKit(),
+  units: { size: 'mm', deviation: 'µm' },
+  level: '95',
+});
+
+/** Units that new fields begin with. */
+export const entryUnits = computed<EntryUnits>(() => ({
+  size: shop.value.units.size,
+  reading: shop.value.units.deviation,
+}));
+
+/** The kit as numbers, or undefined while a field of it is wrong. */
+export const kit = computed<Kit | undefined>(() => readKit(shop.value.kit).kit);
+
+/** Per cent that a verdict may be asked to be sure of; below, in and out would hardly differ. */
+export const LEVEL_RANGE = { least: 60, most: 99.9 } as const;
+
+/** The least probability for a verdict, or undefined while what is typed is no such number. */
+export function readLevel(text: string): number | undefined {
+  const read = readNumber(text);
+  if (!read.ok || read.value < LEVEL_RANGE.least || read.value > LEVEL_RANGE.most) return undefined;
+  return read.value / 100;
+}
+
+export const level = computed<number | undefined>(() => readLevel(shop.value.level));
+
+/** Reads the shop and the parts from the database. */
+export async function openShop(): Promise<void> {
+  try {
+    const [stored, loaded] = await Promise.all([loadShop(), loadParts()]);
+    if (stored !== undefined) shop.value = stored;
+    const byAge = [...loaded.records].sort((a, b) => a.made.localeCompare(b.made));
+    // A part begun before the database answered must not be lost from the list.
+    parts.value = new Map([...byAge.map((part) => [part.id, part] as const), ...parts.value]);
+    unread.value = { damaged: loaded.damaged, newer: loaded.newer };
+    loading.value = 'ready';
+  } catch (error) {
+    console.error(error);
+    loading.value = 'failed';
+  }
+}
+
+export function putPart(part: PartRecord): void {
+  keep([part]);
+  parts.value = new Map(parts.value).set(part.id, part);
+}
+
+function putShop(changed: Partial<Pick<ShopRecord, 'kit' | 'units' | 'level'>>): void {
+  const record = { ...shop.value, ...changed };
+  keep([record]);
+  shop.value = record;
+}
+
+export function setKit(entry: KitEntry): void {
+  putShop({ kit: entry });
+}
+
+export function setUnits(units: ShopUnits): void {
+  putShop({ units });
+}
+
+export function setLevel(text: string): void {
+  putShop({ level: text });
+}

@@ -1,0 +1,56 @@
+import type { UseStore } from 'idb-keyval';
+
+const DATABASE = 'highedge';
+const OBJECTS = 'records';
+
+/** What went wrong with the browser's database, for the screens to tell. */
+export class StorageError extends Error {
+  override readonly name = 'StorageError';
+}
+
+let opening: Promise<IDBDatabase> | undefined;
+
+function open(): Promise<IDBDatabase> {
+  opening ??= new Promise<IDBDatabase>((resolve, reject) => {
+    const request = indexedDB.open(DATABASE, 1);
+    request.onupgradeneeded = () => request.result.createObjectStore(OBJECTS);
+    request.onblocked = () =>
+      reject(new StorageError('Another tab holds an older version open: close it'));
+    request.onerror = () =>
+      reject(new StorageError('The database will not open', { cause: request.error }));
+    request.onsuccess = () => {
+      const database = request.result;
+      // A newer version in another tab must be able to upgrade; a closed connection is opened again.
+      database.onversionchange = () => database.close();
+      database.onclose = forget;
+      resolve(database);
+    };
+  });
+  opening.catch(forget);
+  return opening;
+}
+
+function forget(): void {
+  opening = undefined;
+}
+
+/**
+ * The app's one object store, for idb-keyval. 'strict' makes a write last through a flat battery:
+ * it counts as done only when it is on the disk. A connection that died while the phone slept is
+ * opened again, once.
+ */
+export const records: UseStore = async (mode, callback) => {
+  const begin = async () => {
+    const database = await open();
+    return database.transaction(OBJECTS, mode, { durability: 'strict' }).objectStore(OBJECTS);
+  };
+  let store: IDBObjectStore;
+  try {
+    store = await begin();
+  } catch (error) {
+    if (!(error instanceof DOMException && error.name === 'InvalidStateError')) throw error;
+    forget();
+    store = await begin();
+  }
+  return callback(store);
+};

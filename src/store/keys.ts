@@ -1,0 +1,22 @@
+import type { StoredRecord } from './records';
+
+/** Key of a record. What belongs to a part sorts under its id, so that it is read in one range. */
+export function keyOf(record: StoredRecord): string {
+  switch (record.kind) {
+    case 'part':
+      return `part/${record.id}`;
+    case 'inspection':
+      return `${chainPrefix(record.part)}inspection/${record.id}`;
+    case 'work':
+      return `${chainPrefix(record.part)}work/${record.id}`;
+    case 'shop':
+      return 'shop';
+  }
+}
+
+export const PART_PREFIX = 'part/';
+
+/** Prefix of everything that happened to a part. */
+export function chainPrefix(part: string): string {
+  return `chain/${part}/`;
+}

@@ -1,0 +1,76 @@
+import type { Face } from '../core/part/faces';
+import type { LengthUnit } from '../core/units/length';
+import type { KitEntry } from '../entry/kit-entry';
+import type { PartEntry } from '../entry/part-entry';
+import type { SetupEntry } from '../entry/setup-entry';
+
+/** The format that this version writes. Each change of a record's shape raises it by one. */
+export const FORMAT = 1;
+
+interface RecordBase {
+  readonly format: number;
+  /** Time of making, ISO 8601 in UTC. */
+  readonly made: string;
+}
+
+/** A part, as typed. */
+export interface PartRecord extends RecordBase {
+  readonly kind: 'part';
+  readonly id: string;
+  readonly entry: PartEntry;
+  /** True where the part is our own invented example. */
+  readonly example: boolean;
+}
+
+/** One inspection of a part: everything that was typed at the plate. */
+export interface InspectionRecord extends RecordBase {
+  readonly kind: 'inspection';
+  readonly id: string;
+  readonly part: string;
+  readonly setups: readonly SetupEntry[];
+  /** Present once the readings are finished: what the numbers were worked out with. */
+  readonly closed?: {
+    readonly at: string;
+    readonly part: PartEntry;
+    readonly kit: KitEntry;
+  };
+}
+
+/** Work done on a face between two inspections. */
+export interface WorkRecord extends RecordBase {
+  readonly kind: 'work';
+  readonly id: string;
+  readonly part: string;
+  /** The inspection that it follows. */
+  readonly after: string;
+  /** The requirement that it is to put right. */
+  readonly requirement: string;
+  readonly face: Face;
+  readonly method: WorkMethod;
+  readonly abrasive: string;
+  readonly amount: { readonly text: string; readonly unit: 'seconds' | 'strokes' };
+  readonly note: string;
+  /** The wedge that was advised, µm. */
+  readonly advised: number;
+}
+
+export const WORK_METHODS = ['lap', 'grind', 'machine', 'scrape'] as const;
+export type WorkMethod = (typeof WORK_METHODS)[number];
+
+/** What holds for the whole shop. */
+export interface ShopRecord extends RecordBase {
+  readonly kind: 'shop';
+  readonly kit: KitEntry;
+  readonly units: ShopUnits;
+  /** The least probability for a verdict, in per cent, as typed. */
+  readonly level: string;
+}
+
+export interface ShopUnits {
+  /** Sizes, heights and places. */
+  readonly size: 'mm' | 'in';
+  /** Readings and results. */
+  readonly deviation: Exclude<LengthUnit, 'in'>;
+}
+
+export type StoredRecord = PartRecord | InspectionRecord | WorkRecord | ShopRecord;

@@ -1,0 +1,80 @@
+import { useEffect, useState } from 'preact/hooks';
+import { eraseFrom, goToNext, hasOwnKeypad, isLast, turnSign, typeInto } from './number-fields';
+
+const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3'];
+
+/**
+ * Our own keypad: the system's has no minus on some phones. It shows while a number field has the
+ * focus, and leaves the focus where it is.
+ */
+export function Keypad() {
+  const field = useFocusedNumberField();
+  useEffect(() => {
+    document.documentElement.classList.toggle('keypad-open', field !== undefined);
+  }, [field]);
+  if (field === undefined) return null;
+  const digit = (text: string) => (
+    <Key key={text} label={text} onPress={() => typeInto(field, text)} />
+  );
+  const next = isLast(field) ? 'Done' : 'Next';
+  return (
+    // A press on the pad must not take the focus from the field.
+    <div class="keypad" role="group" aria-label="Keypad" onPointerDown={(e) => e.preventDefault()}>
+      <div class="keypad-digits">
+        {DIGITS.map(digit)}
+        <Key label="±" name="Turn the sign" onPress={() => turnSign(field)} />
+        {digit('0')}
+        <Key label="." name="Decimal point" onPress={() => typeInto(field, '.')} />
+      </div>
+      <div class="keypad-side">
+        <Key label="⌫" name="Erase" onPress={() => eraseFrom(field)} />
+        <Key label={next} tall onPress={() => goToNext(field)} />
+      </div>
+    </div>
+  );
+}
+
+interface KeyProps {
+  readonly label: string;
+  readonly name?: string;
+  readonly tall?: boolean;
+  readonly onPress: () => void;
+}
+
+function Key({ label, name, tall, onPress }: KeyProps) {
+  return (
+    <button
+      type="button"
+      class={tall ? 'key key-tall' : 'key'}
+      aria-label={name}
+      // Out of the order of focus: with a keyboard there is no need of it.
+      tabIndex={-1}
+      onClick={onPress}
+    >
+      {label}
+    </button>
+  );
+}
+
+/** The number field that has the focus, on a device where fingers do the typing. */
+function useFocusedNumberField(): HTMLInputElement | undefined {
+  const [field, setField] = useState<HTMLInputElement>();
+  useEffect(() => {
+    if (!hasOwnKeypad()) return;
+    const look = () => {
+      const focused = document.activeElement;
+      const isField = focused instanceof HTMLInputElement && focused.dataset.number !== undefined;
+      setField(isField ? focused : undefined);
+    };
+    // The focus has moved only once this turn is over.
+    const lookLater = () => setTimeout(look);
+    look();
+    document.addEventListener('focusin', look);
+    document.addEventListener('focusout', lookLater);
+    return () => {
+      document.removeEventListener('focusin', look);
+      document.removeEventListener('focusout', lookLater);
+    };
+  }, []);
+  return field;
+}

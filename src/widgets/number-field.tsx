@@ -1,0 +1,53 @@
+import type { Problem } from '../entry/problems';
+import { FieldMessage } from './field-message';
+import { goToNext, hasOwnKeypad } from './number-fields';
+
+interface NumberFieldProps {
+  /** The key that the field's problem goes by; it also names the field in the page. */
+  readonly field: string;
+  readonly label: string;
+  readonly text: string;
+  readonly unit?: string;
+  readonly problem?: Problem | undefined;
+  readonly placeholder?: string;
+  readonly disabled?: boolean;
+  /** Larger digits, for what is read off an instrument. */
+  readonly reading?: boolean;
+  readonly onText: (text: string) => void;
+  readonly onFocus?: () => void;
+}
+
+/** A field for a number, with its unit and what is wrong with it. Enter goes on to the next one. */
+export function NumberField(props: NumberFieldProps) {
+  const { field, label, text, unit, problem, reading } = props;
+  const id = `field ${field}`.replaceAll(' ', '-');
+  return (
+    <div class={reading ? 'field field-reading' : 'field'}>
+      <label for={id}>{label}</label>
+      <div class="field-box">
+        <input
+          id={id}
+          type="text"
+          data-number
+          inputMode={hasOwnKeypad() ? 'none' : 'decimal'}
+          autocomplete="off"
+          enterkeyhint="next"
+          value={text}
+          placeholder={props.placeholder ?? ''}
+          disabled={props.disabled ?? false}
+          aria-invalid={problem?.kind === 'wrong'}
+          aria-describedby={problem === undefined ? undefined : `${id}-message`}
+          onInput={(event) => props.onText(event.currentTarget.value)}
+          onFocus={props.onFocus}
+          onKeyDown={(event) => {
+            if (event.key !== 'Enter') return;
+            event.preventDefault();
+            goToNext(event.currentTarget);
+          }}
+        />
+        {unit !== undefined && <span class="field-unit">{unit}</span>}
+      </div>
+      <FieldMessage id={`${id}-message`} problem={problem} />
+    </div>
+  );
+}

@@ -1,0 +1,71 @@
+/** Sent by the last number field when there is no next one to go to. */
+export const ENTRY_DONE = 'entry-done';
+
+/** True where fingers do the typing: there the app's own keypad stands in for the system's. */
+export function hasOwnKeypad(): boolean {
+  return matchMedia('(pointer: coarse)').matches;
+}
+
+function numberFields(): readonly HTMLInputElement[] {
+  const all = document.querySelectorAll<HTMLInputElement>('input[data-number]:not(:disabled)');
+  return [...all].filter((input) => input.offsetParent !== null);
+}
+
+/** True where `input` is the last number field of the screen. */
+export function isLast(input: HTMLInputElement): boolean {
+  return numberFields().at(-1) === input;
+}
+
+/** Goes on to the number field after `from`; after the last one the entry is done. */
+export function goToNext(from: HTMLInputElement): void {
+  const fields = numberFields();
+  const next = fields[fields.indexOf(from) + 1];
+  if (next === undefined) {
+    from.blur();
+    from.dispatchEvent(new CustomEvent(ENTRY_DONE, { bubbles: true }));
+  } else {
+    focusField(next);
+  }
+}
+
+/** Goes to the first number field within `root` that is still empty, if there is one. */
+export function goToFirstEmpty(root: HTMLElement): void {
+  const empty = numberFields().find((input) => root.contains(input) && input.value.trim() === '');
+  if (empty !== undefined) focusField(empty);
+}
+
+function focusField(input: HTMLInputElement): void {
+  input.focus({ preventScroll: true });
+  input.select();
+  input.scrollIntoView({ block: 'center' });
+}
+
+/** Types `text` at the caret, as a key would. */
+export function typeInto(input: HTMLInputElement, text: string): void {
+  const { start, end } = selectionOf(input);
+  input.setRangeText(text, start, end, 'end');
+  announce(input);
+}
+
+/** Takes away what is selected, or the character before the caret. */
+export function eraseFrom(input: HTMLInputElement): void {
+  const { start, end } = selectionOf(input);
+  input.setRangeText('', start === end ? Math.max(0, start - 1) : start, end, 'end');
+  announce(input);
+}
+
+/** Turns the sign round. A sign pressed before any digit is kept. */
+export function turnSign(input: HTMLInputElement): void {
+  const { value } = input;
+  input.value = /^[-−]/.test(value) ? value.slice(1) : `-${value.replace(/^\+/, '')}`;
+  announce(input);
+}
+
+function selectionOf(input: HTMLInputElement) {
+  const end = input.value.length;
+  return { start: input.selectionStart ?? end, end: input.selectionEnd ?? end };
+}
+
+function announce(input: HTMLInputElement): void {
+  input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+}

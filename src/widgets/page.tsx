@@ -1,0 +1,34 @@
+import type { ComponentChildren } from 'preact';
+
+interface PageProps {
+  readonly title: string;
+  /** Address of the screen above this one, with its name. */
+  readonly back?: { readonly to: string; readonly name: string };
+  /** What stands at the right of the title. */
+  readonly side?: ComponentChildren;
+  /** Under the title, always in sight. */
+  readonly pinned?: ComponentChildren;
+  readonly wide?: boolean;
+  readonly children: ComponentChildren;
+}
+
+/** The frame of every screen: title band, way back, contents. */
+export function Page({ title, back, side, pinned, wide, children }: PageProps) {
+  return (
+    <div class="page">
+      <header class="band">
+        <div class="band-row">
+          {back && (
+            <a class="band-back" href={back.to} aria-label={`Back to ${back.name}`}>
+              <span aria-hidden="true">‹</span>
+            </a>
+          )}
+          <h1>{title}</h1>
+          {side}
+        </div>
+        {pinned}
+      </header>
+      <main class={wide ? 'contents contents-wide' : 'contents'}>{children}</main>
+    </div>
+  );
+}

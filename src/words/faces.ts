@@ -1,0 +1,35 @@
+import { type Face, oppositeFace } from '../core/part/faces';
+import { kindOf, type Requirement } from '../core/part/requirement';
+
+/** A face as it begins a sentence or labels a field. */
+export function faceLabel(face: Face): string {
+  return face.charAt(0).toUpperCase() + face.slice(1);
+}
+
+/** Two faces that go together: 'right and left'. */
+export function pairName([one, other]: readonly [Face, Face]): string {
+  return `${one} and ${other}`;
+}
+
+/** Where on its face the removal is greatest, from the neighbours it grows towards: 'left edge', 'back left corner'. */
+export function highSideName(highSide: readonly Face[]): string {
+  const upright = (face: Face) => face === 'top' || face === 'bottom';
+  const depth = (face: Face) => face === 'back' || face === 'front';
+  const order = (face: Face) => (upright(face) ? 0 : depth(face) ? 1 : 2);
+  const names = [...highSide].sort((a, b) => order(a) - order(b));
+  return `${names.join(' ')} ${names.length === 1 ? 'edge' : 'corner'}`;
+}
+
+/** Where the removal feathers to nothing. */
+export function lowSideName(highSide: readonly Face[]): string {
+  return highSideName(highSide.map(oppositeFace));
+}
+
+/** ISO 1101 symbols. */
+export const SYMBOLS = { squareness: '⟂', parallelism: '∥' } as const;
+
+/** What the drawing asks, without the amount: 'Right square to bottom'. */
+export function requirementName(requirement: Pick<Requirement, 'face' | 'datum'>): string {
+  const relation = kindOf(requirement) === 'squareness' ? 'square' : 'parallel';
+  return `${faceLabel(requirement.face)} ${relation} to ${requirement.datum}`;
+}

@@ -1,0 +1,53 @@
+import { fromMicrometres, fromMillimetres, type LengthUnit } from '../core/units/length';
+
+/** Decimals that a deviation is shown with: to a hundredth of a µm or what comes nearest. */
+const DECIMALS: Readonly<Record<LengthUnit, number>> = { µm: 2, mm: 5, tenths: 2, thou: 3, in: 6 };
+
+/** What stands for a number that there is not. */
+export const NO_NUMBER = '–';
+
+/** A number rounded for showing, with a true minus sign and no minus zero. */
+export function rounded(value: number, decimals: number): string {
+  if (!Number.isFinite(value)) return NO_NUMBER;
+  const text = Math.abs(value).toFixed(decimals);
+  return value < 0 && Number(text) !== 0 ? `−${text}` : text;
+}
+
+/** A deviation of `micrometres` in `unit`, without the unit. */
+export function deviationNumber(micrometres: number, unit: LengthUnit): string {
+  return rounded(fromMicrometres(micrometres, unit), DECIMALS[unit]);
+}
+
+/** A deviation of `micrometres` in `unit`: '1.82 µm'. */
+export function deviation(micrometres: number, unit: LengthUnit): string {
+  return `${deviationNumber(micrometres, unit)} ${unit}`;
+}
+
+/** Coverage factor for about 95 % of a normal distribution (GUM 6.3.3). */
+export const COVERAGE = 2;
+
+/** A deviation with its expanded uncertainty: '1.82 ± 1.27 µm'. */
+export function withDoubt(micrometres: number, standard: number, unit: LengthUnit): string {
+  const value = deviationNumber(micrometres, unit);
+  return `${value} ± ${deviationNumber(standard * COVERAGE, unit)} ${unit}`;
+}
+
+/** A size or height of `millimetres` in the shop's unit, without idle zeros: '90 mm', '3.5 in'. */
+export function size(millimetres: number, unit: 'mm' | 'in'): string {
+  const text = fromMillimetres(millimetres, unit).toFixed(unit === 'in' ? 4 : 3);
+  return `${Number(text)} ${unit}`;
+}
+
+/** A probability in words that never claim to be certain: '98 %', 'more than 99.9 %'. */
+export function probabilityInWords(probability: number): string {
+  if (probability > 0.999) return 'more than 99.9 %';
+  if (probability < 0.001) return 'less than 0.1 %';
+  const percent = probability * 100;
+  const decimals = percent > 99 || percent < 1 ? 1 : 0;
+  return `${rounded(percent, decimals)} %`;
+}
+
+/** An angle in arc seconds with its expanded uncertainty: '4.18 ± 2.90″'. */
+export function arcSecondsWithDoubt(seconds: number, standard: number): string {
+  return `${rounded(seconds, 2)} ± ${rounded(standard * COVERAGE, 2)}″`;
+}

@@ -1,0 +1,45 @@
+import type { Remedy } from '../core/inspection/candidates';
+import { oppositeFace } from '../core/part/faces';
+import { pairName } from './faces';
+
+/** What would fix a quantity that the readings do not, as one sentence; any one of the sets will do. */
+export function remediesInWords(sets: readonly (readonly Remedy[])[]): string {
+  const [first] = sets;
+  if (first === undefined) return 'No single further reading fixes it: begin a new setup.';
+  // Any corners will do, so the number of them says it all.
+  const corners = first.filter(({ kind }) => kind === 'micrometer at a corner');
+  if (corners.length === first.length && corners[0]?.kind === 'micrometer at a corner') {
+    return `${atCorners(corners[0], corners.length)}.`;
+  }
+  const ways = sets.map((remedies) => remedies.map(remedyInWords).join(', and '));
+  return `${capital(ways.join('; or '))}.`;
+}
+
+function atCorners(remedy: Extract<Remedy, { kind: 'micrometer at a corner' }>, count: number) {
+  const pair = pairName([remedy.face, oppositeFace(remedy.face)]);
+  if (count === 1) {
+    return `Measure between ${pair} with the micrometer at one more place, near the ${remedy.towards.join(' ')} corner`;
+  }
+  return `Measure between ${pair} with the micrometer at ${count === 2 ? 'two' : 'three'} more places, near the corners and not all in one line`;
+}
+
+function remedyInWords(remedy: Remedy): string {
+  switch (remedy.kind) {
+    case 'swing to the other side':
+      return `swing the same setting round and read the ${remedy.face} side`;
+    case 'traverse the other side':
+      return `run the same column up the ${remedy.face} side`;
+    case 'compare both sides':
+      return `read ${pairName(remedy.faces)} with one setting`;
+    case 'micrometer at two heights':
+      return `measure between ${pairName([remedy.face, oppositeFace(remedy.face)])} with a micrometer at two heights`;
+    case 'micrometer at a corner':
+      return atCorners(remedy, 1).replace(/^M/, 'm');
+    case 'assume parallel':
+      return `say within what ${pairName([remedy.face, oppositeFace(remedy.face)])} are parallel`;
+  }
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

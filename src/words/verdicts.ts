@@ -1,0 +1,24 @@
+import type { Finding } from '../core/inspection/findings';
+import type { Verdict } from '../core/verdict/conformity';
+import { probabilityInWords } from './numbers';
+
+/** The verdict as a heading. */
+export const VERDICT_LABELS: Readonly<Record<Verdict, string>> = {
+  in: 'In',
+  out: 'Out',
+  'too close to call': 'Too close to call',
+};
+
+/** How sure the verdict is, as a sentence. */
+export function verdictInWords(finding: Extract<Finding, { fixed: true }>): string {
+  const chance = probabilityInWords(finding.probability);
+  const against = probabilityInWords(1 - finding.probability);
+  switch (finding.verdict) {
+    case 'in':
+      return `The chance that it meets the drawing is ${chance}.`;
+    case 'out':
+      return `The chance that it is outside the drawing is ${against}.`;
+    case 'too close to call':
+      return `The chance that it meets the drawing is ${chance}: not enough to say so, nor to deny it. More seatings narrow the doubt.`;
+  }
+}

@@ -1,0 +1,44 @@
+import { expect, test } from '@playwright/test';
+import { untilReadyForOffline } from './offline';
+import { startServer } from './server';
+
+test('the page opens and shows the name', async ({ page }) => {
+  await page.goto('/');
+  await expect(page).toHaveTitle(/Highedge/);
+  await expect(page.locator('#app')).toContainText('Highedge');
+});
+
+test('the manifest names icons that exist', async ({ page, request, baseURL }) => {
+  await page.goto('/');
+  const link = await page.locator('link[rel="manifest"]').getAttribute('href');
+  const manifest = await (await request.get(link ?? '')).json();
+  expect(manifest.name).toBe('Highedge');
+  expect(manifest.icons).not.toHaveLength(0);
+  for (const { src, type } of manifest.icons) {
+    const icon = await request.get(new URL(src, baseURL).href);
+    expect(icon.ok()).toBe(true);
+    expect(icon.headers()['content-type']).toBe(type);
+  }
+});
+
+test('after the first visit the page opens with the network off', async ({ page, context }) => {
+  await page.goto('/');
+  await untilReadyForOffline(page);
+  await context.setOffline(true);
+  await page.reload();
+  await expect(page.locator('#app')).toContainText('Highedge');
+});
+
+test('after the first visit any address opens with the server gone', async ({ page }) => {
+  const server = await startServer();
+  try {
+    await page.goto(server.url);
+    await untilReadyForOffline(page);
+  } finally {
+    await server.stop();
+  }
+  await page.reload();
+  await expect(page.locator('#app')).toContainText('Highedge');
+  await page.goto(`${server.url}?example`);
+  await expect(page.locator('#app')).toContainText('Highedge');
+});

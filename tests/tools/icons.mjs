@@ -1,0 +1,31 @@
+// @ts-check
+/** Draws the PNG icons in public/ from mark.svg: `node tests/tools/icons.mjs` after a change of it. */
+import { readFileSync } from 'node:fs';
+import { chromium } from '@playwright/test';
+import { findChromium } from './find-chromium.mjs';
+
+const PAPER = '#f4f1ea';
+
+/** `share` of the width is the mark's: systems cut a maskable icon to a circle of 0.8. */
+const ICONS = [
+  { file: 'icon-192.png', size: 192, share: 1, background: 'transparent' },
+  { file: 'icon-512.png', size: 512, share: 1, background: 'transparent' },
+  { file: 'icon-maskable-512.png', size: 512, share: 0.76, background: PAPER },
+  { file: 'apple-touch-icon.png', size: 180, share: 1, background: PAPER },
+];
+
+const publicFolder = new URL('../../public/', import.meta.url);
+const mark = readFileSync(new URL('mark.svg', publicFolder), 'base64');
+
+const browser = await chromium.launch({ executablePath: findChromium() ?? '' });
+const page = await browser.newPage();
+for (const { file, size, share, background } of ICONS) {
+  await page.setViewportSize({ width: size, height: size });
+  await page.setContent(`
+    <body style="margin: 0; height: 100vh; display: grid; place-items: center; background: ${background}">
+      <img width="${size * share}" src="data:image/svg+xml;base64,${mark}">
+    </body>`);
+  const path = new URL(file, publicFolder).pathname;
+  await page.screenshot({ path, omitBackground: true });
+}
+await browser.close();

@@ -1,0 +1,56 @@
+import { VitePWA } from 'vite-plugin-pwa';
+import { defineConfig } from 'vitest/config';
+import packageJson from './package.json' with { type: 'json' };
+
+/** The folder of the site that the app is served from, with a slash at both ends. */
+const base = process.env.HIGHEDGE_BASE ?? '/';
+
+export default defineConfig({
+  base,
+  define: { __APP_VERSION__: JSON.stringify(packageJson.version) },
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  plugins: [
+    VitePWA({
+      // The user says when a new version takes over; src/updates.ts registers the worker.
+      registerType: 'prompt',
+      injectRegister: null,
+      // The patterns below take them already, and the manifest is always stored.
+      includeManifestIcons: false,
+      workbox: {
+        // The first visit too is controlled, hence safe to take offline.
+        clientsClaim: true,
+        // All that is built. A file above the size limit fails the build: it would be missing offline.
+        globPatterns: ['**/*'],
+        globIgnores: ['robots.txt', 'manifest.webmanifest'],
+        navigateFallback: 'index.html',
+      },
+      manifest: {
+        id: base,
+        start_url: base,
+        name: 'Highedge',
+        short_name: 'Highedge',
+        description:
+          'Squareness at the surface plate: what the readings mean and what to take off.',
+        lang: 'en',
+        display: 'standalone',
+        theme_color: '#14213d',
+        background_color: '#f4f1ea',
+        icons: [
+          { src: 'mark.svg', sizes: 'any', type: 'image/svg+xml' },
+          { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+          { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+          {
+            src: 'icon-maskable-512.png',
+            sizes: '512x512',
+            type: 'image/png',
+            purpose: 'maskable',
+          },
+        ],
+      },
+    }),
+  ],
+  test: {
+    environment: 'node',
+    include: ['tests/{core,entry,words,store}/**/*.test.ts'],
+  },
+});
