@@ -88,13 +88,13 @@ function PartCard({ part }: { readonly part: PartRecord }) {
   return (
     <a class="card" href={to.part(part.id)}>
       <strong>{entry.name.trim() || 'Part without a name'}</strong>
-      <span class="soft">{describe(entry)}</span>
+      <span class="soft">{lineOf(entry)}</span>
     </a>
   );
 }
 
 /** Job, material and sizes in one line, as far as they have been typed. */
-function describe({ job, material, size }: PartEntry): string {
+function lineOf({ job, material, size }: PartEntry): string {
   const sizes = [size.x, size.y, size.z].map(({ text }) => text.trim() || '?').join(' × ');
   return [job.trim(), material.trim(), `${sizes} ${size.x.unit}`].filter(Boolean).join(' · ');
 }

@@ -1,9 +1,10 @@
-import { useLocation, useRoute } from 'preact-iso';
+import { useRoute } from 'preact-iso';
 import { isReady, readPart } from '../entry/read-part';
-import { beginInspection, type Link, latestInspection } from '../state/chain';
+import { type Link, latestInspection } from '../state/chain';
 import type { PartRecord } from '../store/records';
 import { Page } from '../widgets/page';
 import { RequirementFrame } from '../widgets/requirement-frame';
+import { useBeginReadings } from './begin-readings';
 import { to } from './paths';
 import { Story } from './story/story';
 import { useUnitsButton } from './units-button';
@@ -68,7 +69,7 @@ function PartOverview({ part, links }: PartOverviewProps) {
 
 /** The one thing to do now. */
 function NextStep({ part, links }: PartOverviewProps) {
-  const { route } = useLocation();
+  const begin = useBeginReadings(part);
   if (!isReady(readPart(part.entry))) {
     return (
       <a class="button button-main" href={to.drawing(part.id)}>
@@ -84,7 +85,6 @@ function NextStep({ part, links }: PartOverviewProps) {
       </a>
     );
   }
-  const begin = () => route(to.plate(part.id, beginInspection(part.id, part.entry).id));
   return (
     <button type="button" class="button button-main" onClick={begin}>
       {last === undefined ? 'Take readings' : 'Measure again'}

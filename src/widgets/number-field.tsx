@@ -13,22 +13,26 @@ interface NumberFieldProps {
   readonly disabled?: boolean;
   /** Larger digits, for what is read off an instrument. */
   readonly reading?: boolean;
+  /** Takes a whole row where fields stand in columns. */
+  readonly wide?: boolean;
+  /** Left empty it has a meaning of its own, so that going on to the next field passes it by. */
+  readonly optional?: boolean;
   readonly onText: (text: string) => void;
   readonly onFocus?: () => void;
 }
 
 /** A field for a number, with its unit and what is wrong with it. Enter goes on to the next one. */
 export function NumberField(props: NumberFieldProps) {
-  const { field, label, text, unit, problem, reading } = props;
+  const { field, label, text, unit, problem } = props;
   const id = `field ${field}`.replaceAll(' ', '-');
   return (
-    <div class={reading ? 'field field-reading' : 'field'}>
+    <div class={classOf(props)}>
       <label for={id}>{label}</label>
       <div class="field-box">
         <input
           id={id}
           type="text"
-          data-number
+          data-number={props.optional ? 'optional' : 'needed'}
           inputMode={hasOwnKeypad() ? 'none' : 'decimal'}
           autocomplete="off"
           enterkeyhint="next"
@@ -50,4 +54,8 @@ export function NumberField(props: NumberFieldProps) {
       <FieldMessage id={`${id}-message`} problem={problem} />
     </div>
   );
+}
+
+function classOf({ reading, wide }: NumberFieldProps): string {
+  return ['field', reading && 'field-reading', wide && 'across-all'].filter(Boolean).join(' ');
 }

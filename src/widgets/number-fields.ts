@@ -11,15 +11,27 @@ function numberFields(): readonly HTMLInputElement[] {
   return [...all].filter((input) => input.offsetParent !== null);
 }
 
-/** True where `input` is the last number field of the screen. */
-export function isLast(input: HTMLInputElement): boolean {
-  return numberFields().at(-1) === input;
+/**
+ * The field that is to be filled after `from`: the next one that is still empty, so that heights
+ * and places that stand already are passed by.
+ */
+function nextToFill(from: HTMLInputElement): HTMLInputElement | undefined {
+  const fields = numberFields();
+  return fields.slice(fields.indexOf(from) + 1).find(isToFill);
 }
 
-/** Goes on to the number field after `from`; after the last one the entry is done. */
+function isToFill(input: HTMLInputElement): boolean {
+  return input.dataset.number === 'needed' && input.value.trim() === '';
+}
+
+/** True where no field after `input` is still to be filled. */
+export function isLast(input: HTMLInputElement): boolean {
+  return nextToFill(input) === undefined;
+}
+
+/** Goes on to the next field to fill; after the last one the entry is done. */
 export function goToNext(from: HTMLInputElement): void {
-  const fields = numberFields();
-  const next = fields[fields.indexOf(from) + 1];
+  const next = nextToFill(from);
   if (next === undefined) {
     from.blur();
     from.dispatchEvent(new CustomEvent(ENTRY_DONE, { bubbles: true }));
@@ -30,7 +42,7 @@ export function goToNext(from: HTMLInputElement): void {
 
 /** Goes to the first number field within `root` that is still empty, if there is one. */
 export function goToFirstEmpty(root: HTMLElement): void {
-  const empty = numberFields().find((input) => root.contains(input) && input.value.trim() === '');
+  const empty = numberFields().find((input) => root.contains(input) && isToFill(input));
   if (empty !== undefined) focusField(empty);
 }
 

@@ -19,8 +19,9 @@ export function Page({ title, back, side, pinned, wide, children }: PageProps) {
       <header class="band">
         <div class="band-row">
           {back && (
-            <a class="band-back" href={back.to} aria-label={`Back to ${back.name}`}>
+            <a class="band-back" href={back.to}>
               <span aria-hidden="true">‹</span>
+              <span class="hidden-label">Back to {back.name}</span>
             </a>
           )}
           <h1>{title}</h1>

@@ -1,7 +1,6 @@
 import type { Effect } from '../core/correction/effects';
 import type { CorrectionOption } from '../core/correction/options';
-import { type Block, depthBehind } from '../core/part/block';
-import { type Face, oppositeFace, outwardNormal } from '../core/part/faces';
+import { type Face, oppositeFace } from '../core/part/faces';
 import type { LengthUnit } from '../core/units/length';
 import { highSideName, lowSideName, requirementName } from './faces';
 import { deviation, size } from './numbers';
@@ -15,13 +14,11 @@ export function correctionInWords(option: CorrectionOption, unit: LengthUnit): s
 }
 
 /** Where to press, as distances in from the edges that are high: '20 mm in from the left edge'. */
-export function pressInWords(option: CorrectionOption, block: Block, unit: 'mm' | 'in'): string {
-  const places = option.highSide.map((side) => {
-    const { axis } = outwardNormal(side);
-    const inward = depthBehind(block, side) / 2 - Math.abs(option.pressPoint[axis] ?? 0);
-    return `${size(inward, unit)} in from the ${side} edge`;
-  });
-  const middle = option.highSide.length === 1 ? ', on the middle line' : '';
+export function pressInWords(option: CorrectionOption, unit: 'mm' | 'in'): string {
+  const places = option.pressDistances.map(
+    ({ from, distance }) => `${size(distance, unit)} in from the ${from} edge`,
+  );
+  const middle = places.length === 1 ? ', on the middle line' : '';
   return `Press ${places.join(' and ')}${middle}.`;
 }
 

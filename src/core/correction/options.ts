@@ -5,7 +5,7 @@ import type { Requirement } from '../part/requirement';
 import type { Zone } from '../zones/zone';
 import { correctingSlopes } from './correcting-slopes';
 import { type Effect, effectOf } from './effects';
-import { pressPoint } from './press-point';
+import { pressDistances, pressPoint } from './press-point';
 import {
   atCorners,
   type CornerRemoval,
@@ -32,6 +32,8 @@ export interface CorrectionOption {
   readonly volume: number;
   /** mm from the middle of the face along its axes. */
   readonly pressPoint: Readonly<Partial<Record<Axis, number>>>;
+  /** The same as mm in from the high edges. */
+  readonly pressDistances: readonly { readonly from: Face; readonly distance: number }[];
   readonly effects: readonly Effect[];
 }
 
@@ -79,6 +81,7 @@ function optionOn(
     corners: atCorners(block, removal),
     volume: volumeOf(block, removal),
     pressPoint: pressPoint(block, removal),
+    pressDistances: pressDistances(block, removal),
     effects: measured.map(({ requirement, zone }) =>
       effectOf(removal, requirement, zone, block, level),
     ),

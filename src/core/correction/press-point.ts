@@ -1,6 +1,6 @@
-import type { Block } from '../part/block';
-import { type Axis, axesInFace } from '../part/faces';
-import type { Removal } from './removal';
+import { type Block, depthBehind } from '../part/block';
+import { type Axis, axesInFace, type Face, outwardNormal } from '../part/faces';
+import { highSide, type Removal } from './removal';
 
 /**
  * Where to press so that lapping takes `removal`, in mm from the middle of the face along each of
@@ -24,4 +24,16 @@ export function pressPoint(
       return [axis, (slope * block.size[axis] ** 2) / (12 * removal.mean)];
     }),
   );
+}
+
+/** The press point as a hand finds it: mm in from each edge that the removal grows towards. */
+export function pressDistances(
+  block: Block,
+  removal: Removal,
+): readonly { readonly from: Face; readonly distance: number }[] {
+  const point = pressPoint(block, removal);
+  return highSide(removal).map((from) => {
+    const offset = Math.abs(point[outwardNormal(from).axis] ?? 0);
+    return { from, distance: depthBehind(block, from) / 2 - offset };
+  });
 }

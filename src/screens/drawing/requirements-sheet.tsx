@@ -85,7 +85,7 @@ function RequirementFields(props: RequirementFieldsProps) {
           Remove
         </button>
       </div>
-      <div class="columns columns-three">
+      <div class="columns">
         <SelectField
           id={`face-${id}`}
           label="Face"
@@ -101,6 +101,7 @@ function RequirementFields(props: RequirementFieldsProps) {
           onChoose={(chosen) => onChange({ ...requirement, datum: chosen })}
         />
         <NumberField
+          wide
           field={fieldKey.tolerance(id)}
           label="Within"
           text={tolerance.text}

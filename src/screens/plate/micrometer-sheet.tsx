@@ -95,11 +95,13 @@ function Place({ setup, part, place, index, problems, locked, onChange, onFocus 
           </button>
         )}
       </legend>
-      <div class="columns columns-three">
+      <div class="columns">
         {FIELDS.map(([name, label, key]) => (
           <NumberField
             key={name}
             reading={name === 'thickness'}
+            wide={name === 'thickness'}
+            optional={name === 'across'}
             field={key(place.id)}
             label={name === 'thickness' ? label : `${label} ${edges[name]}`}
             text={place[name].text}

@@ -2,12 +2,14 @@ import type { ComponentChildren } from 'preact';
 import { useLocation } from 'preact-iso';
 import type { CorrectionOption } from '../../core/correction/options';
 import type { Finding } from '../../core/inspection/findings';
+import type { Part } from '../../core/part/part';
 import type { Worked } from '../../state/answers';
-import { beginInspection, beginWork, type Link } from '../../state/chain';
+import { beginWork, type Link } from '../../state/chain';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { VerdictBadge } from '../../widgets/verdict-badge';
 import { requirementName } from '../../words/faces';
 import { isWithinDoubt } from '../../words/leans';
+import { useBeginReadings } from '../begin-readings';
 import { to } from '../paths';
 import { Cautions } from './cautions';
 import { OptionSheet } from './option-sheet';
@@ -33,7 +35,7 @@ export function CorrectionPart({ part, inspection, worked, links }: CorrectionPa
     });
     route(to.work(part.id, work.id));
   };
-  const again = () => route(to.plate(part.id, beginInspection(part.id, part.entry).id));
+  const again = useBeginReadings(part);
   return (
     <>
       <h2>What to take off</h2>
@@ -43,14 +45,11 @@ export function CorrectionPart({ part, inspection, worked, links }: CorrectionPa
       {read !== undefined &&
         measured.map((finding, index) => (
           <Target key={finding.requirement.id} finding={finding}>
-            {(answer?.corrections[index] ?? []).map((option) => (
-              <OptionSheet
-                key={option.face}
-                option={option}
-                part={read}
-                onLog={isLast ? () => log(option) : undefined}
-              />
-            ))}
+            <Options
+              options={answer?.corrections[index] ?? []}
+              part={read}
+              onLog={isLast ? log : undefined}
+            />
           </Target>
         ))}
       {measured.length > 0 && (
@@ -71,6 +70,29 @@ type FixedFinding = Extract<Finding, { fixed: true }>;
 
 function isFixed(finding: Finding): finding is FixedFinding {
   return finding.fixed;
+}
+
+interface OptionsProps {
+  readonly options: readonly CorrectionOption[];
+  readonly part: Part;
+  readonly onLog: ((option: CorrectionOption) => void) | undefined;
+}
+
+/** The way that takes least stock in full, the others folded away. */
+function Options({ options, part, onLog }: OptionsProps) {
+  const [first, ...others] = options;
+  if (first === undefined) return <p class="note">There is no error to take off.</p>;
+  return (
+    <>
+      <OptionSheet option={first} part={part} onLog={onLog} />
+      {others.map((option) => (
+        <details key={option.face}>
+          <summary>Or work the {option.face}</summary>
+          <OptionSheet option={option} part={part} onLog={onLog} />
+        </details>
+      ))}
+    </>
+  );
 }
 
 interface TargetProps {

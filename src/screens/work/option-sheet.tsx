@@ -14,7 +14,7 @@ interface OptionSheetProps {
   readonly option: CorrectionOption;
   readonly part: Part;
   /** Absent where later readings or work have overtaken these. */
-  readonly onLog: (() => void) | undefined;
+  readonly onLog: ((option: CorrectionOption) => void) | undefined;
 }
 
 /** One way to put a requirement right: which edge, how much, where to press, and what it does elsewhere. */
@@ -27,8 +27,7 @@ export function OptionSheet({ option, part, onLog }: OptionSheetProps) {
       <p>{correctionInWords(option, deviation)}</p>
       <CutDrawings option={option} part={part} />
       <p>
-        <b>{pressInWords(option, part.block, size)}</b>{' '}
-        <span class="soft">{workedFaceView(option.face)}</span>
+        <b>{pressInWords(option, size)}</b> <span class="soft">{workedFaceView(option.face)}</span>
       </p>
       <p class="small">{sizeInWords(option, deviation)}</p>
       {others.length > 0 && (
@@ -47,7 +46,7 @@ export function OptionSheet({ option, part, onLog }: OptionSheetProps) {
         </p>
       )}
       {onLog !== undefined && !option.finished && (
-        <button type="button" class="button button-main" onClick={onLog}>
+        <button type="button" class="button button-main" onClick={() => onLog(option)}>
           I work the {option.face}
         </button>
       )}

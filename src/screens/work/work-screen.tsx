@@ -1,9 +1,9 @@
-import { useLocation, useRoute } from 'preact-iso';
+import { useRoute } from 'preact-iso';
 import type { CorrectionOption } from '../../core/correction/options';
 import { fieldKey } from '../../entry/field-keys';
 import { readCount } from '../../entry/read-count';
 import { workOut } from '../../state/answers';
-import { beginInspection, type Link, latestInspection, putWork } from '../../state/chain';
+import { type Link, latestInspection, putWork } from '../../state/chain';
 import { workOutcome } from '../../state/outcomes';
 import { shop } from '../../state/shop';
 import type { InspectionRecord, PartRecord, WorkRecord } from '../../store/records';
@@ -12,6 +12,7 @@ import { NumberField } from '../../widgets/number-field';
 import { Page } from '../../widgets/page';
 import { TextField } from '../../widgets/text-field';
 import { correctionInWords, pressInWords, workedFaceView } from '../../words/corrections';
+import { useBeginReadings } from '../begin-readings';
 import { to } from '../paths';
 import { OutcomeFacts } from '../story/outcome-facts';
 import { Message, WithPart } from '../with-part';
@@ -58,12 +59,11 @@ interface WorkLogProps {
 }
 
 function WorkLog({ part, work, links }: WorkLogProps) {
-  const { route } = useLocation();
   const outcome = workOutcome(work, links, part.entry);
   const change = (changed: Partial<WorkRecord>) => putWork({ ...work, ...changed });
   const last = latestInspection(links);
   const isLast = links.at(-1)?.id === work.id;
-  const again = () => route(to.plate(part.id, beginInspection(part.id, part.entry).id));
+  const again = useBeginReadings(part);
   return (
     <Page title={`Work the ${work.face}`} back={{ to: to.part(part.id), name: 'the part' }}>
       <Advice part={part} work={work} links={links} />
@@ -142,7 +142,7 @@ function Advice({ part, work, links }: WorkLogProps) {
           <p>{correctionInWords(option, deviation)}</p>
           <CutDrawings option={option} part={worked.part} />
           <p>
-            <b>{pressInWords(option, worked.part.block, size)}</b>{' '}
+            <b>{pressInWords(option, size)}</b>{' '}
             <span class="soft">{workedFaceView(option.face)}</span>
           </p>
         </>

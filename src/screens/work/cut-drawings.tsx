@@ -1,0 +1,44 @@
+import type { CorrectionOption } from '../../core/correction/options';
+import type { Part } from '../../core/part/part';
+import { shop } from '../../state/shop';
+import { PressView } from '../../widgets/drawings/press-view';
+import { WedgeProfile } from '../../widgets/drawings/wedge-profile';
+import { highSideName, lowSideName } from '../../words/faces';
+import { deviation as shown, size as sizeShown } from '../../words/numbers';
+import { cutInView } from './cut-in-view';
+
+interface CutDrawingsProps {
+  readonly option: CorrectionOption;
+  readonly part: Part;
+}
+
+/** The cut from above, with the place to press, and from the side. */
+export function CutDrawings({ option, part }: CutDrawingsProps) {
+  const { deviation, size } = shop.value.units;
+  const { face, highSide, wedge } = option;
+  const view = cutInView(option, part.block);
+  const { corners } = view;
+  const text = (corner: keyof typeof corners) => shown(corners[corner].removal, deviation);
+  const amount = shown(wedge, deviation);
+  const [high, low] = [highSideName(highSide), lowSideName(highSide)];
+  return (
+    <>
+      <PressView
+        {...view.extent}
+        edgeNames={view.edges}
+        press={view.press}
+        corners={{
+          topLeft: text('topLeft'),
+          topRight: text('topRight'),
+          bottomLeft: text('bottomLeft'),
+          bottomRight: text('bottomRight'),
+        }}
+        removalShare={view.shares}
+        highEdges={view.highEdges}
+        pressDistances={view.distances((distance) => sizeShown(distance, size))}
+        label={`The ${face} from above, through the part: ${amount} comes off at the ${high}, nothing at the ${low}.`}
+      />
+      <WedgeProfile highName={high} lowName={low} amount={amount} />
+    </>
+  );
+}
