@@ -19,7 +19,7 @@ export function Keypad() {
   const next = isLast(field) ? 'Done' : 'Next';
   return (
     // A press on the pad must not take the focus from the field.
-    <fieldset class="keypad" aria-label="Keypad" onPointerDown={(e) => e.preventDefault()}>
+    <section class="keypad" aria-label="Keypad" onPointerDown={(e) => e.preventDefault()}>
       <div class="keypad-digits">
         {DIGITS.map(digit)}
         <Key label="±" name="Turn the sign" onPress={() => turnSign(field)} />
@@ -30,7 +30,7 @@ export function Keypad() {
         <Key label="⌫" name="Erase" onPress={() => eraseFrom(field)} />
         <Key label={next} tall onPress={() => goToNext(field)} />
       </div>
-    </fieldset>
+    </section>
   );
 }
 

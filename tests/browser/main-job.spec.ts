@@ -77,7 +77,9 @@ test('a micrometer puts the blame where it belongs', async ({ page }) => {
   await expect(sides(page)).toContainText('0.78 ±');
   await expect(sides(page)).toContainText('Thicker towards the top');
   await expect(sides(page)).not.toContainText('your word');
-  await expect(page.getByRole('region', { name: 'The comparator itself' })).toContainText('31.58 ±');
+  await expect(page.getByRole('region', { name: 'The comparator itself' })).toContainText(
+    '31.58 ±',
+  );
 });
 
 test('a column gives its own lean away', async ({ page }) => {
@@ -94,5 +96,7 @@ test('a column gives its own lean away', async ({ page }) => {
   await takeAsParallel(page, '1');
   await expect(sides(page)).toContainText('Right leans out at the top');
   await expect(sides(page)).toContainText('7.14 ±');
-  await expect(page.getByRole('region', { name: 'The comparator itself' })).toContainText('31.43 ±');
+  await expect(page.getByRole('region', { name: 'The comparator itself' })).toContainText(
+    '31.43 ±',
+  );
 });

@@ -40,5 +40,5 @@ test('after the first visit any address opens with the server gone', async ({ pa
   await page.reload();
   await expect(page.locator('#app')).toContainText('Highedge');
   await page.goto(`${server.url}?example`);
-  await expect(page.locator('#app')).toContainText('Highedge');
+  await expect(page.locator('#app')).toContainText('Example block');
 });

@@ -29,7 +29,7 @@ interface SheetFrameProps {
 export function SheetFrame({ title, subtitle, locked, onRemove, children }: SheetFrameProps) {
   return (
     <section class="sheet" aria-label={`${title}: ${subtitle}`}>
-      <div class="sheet-head">
+      <div class="sheet-head sheet-title">
         <div>
           <h3>{title}</h3>
           <p class="soft small">{subtitle}</p>

@@ -38,7 +38,12 @@ export function CutDrawings({ option, part }: CutDrawingsProps) {
         pressDistances={view.distances((distance) => sizeShown(distance, size))}
         label={`The ${face} from above, through the part: ${amount} comes off at the ${high}, nothing at the ${low}.`}
       />
-      <WedgeProfile highName={high} lowName={low} amount={amount} />
+      <WedgeProfile
+        highName={high}
+        lowName={low}
+        amount={amount}
+        highAt={view.highEdges.includes('right') ? 'right' : 'left'}
+      />
     </>
   );
 }
