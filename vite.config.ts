@@ -51,6 +51,6 @@ export default defineConfig({
   ],
   test: {
     environment: 'node',
-    include: ['tests/{core,entry,words,store,state}/**/*.test.ts'],
+    include: ['tests/{core,entry,words,store,state,widgets}/**/*.test.ts'],
   },
 });

@@ -30,6 +30,11 @@ export function StandingBlock({ part, faces, base, sides, instrument }: Standing
   const leanOf = (face: Face) => sides?.outOfSquare[sides.faces.indexOf(face)];
   const [rightLean, leftLean] = [leanOf(right), leanOf(left)];
   const nose = instrument?.nose && millimetresForDrawing(instrument.nose);
+  // A height that is no number yet is not drawn; the others keep their place.
+  const heights = (instrument?.heights ?? []).flatMap((height, row) => {
+    const millimetres = millimetresForDrawing(height);
+    return millimetres === undefined ? [] : [{ row, millimetres, text: height.text.trim() }];
+  });
   const sentences = [right, left].flatMap((face) => {
     const lean = leanOf(face);
     return lean === undefined ? [] : [leanInWords(face, base, lean)];
@@ -49,12 +54,12 @@ export function StandingBlock({ part, faces, base, sides, instrument }: Standing
           kind: instrument.kind,
           side: instrument.face === right ? ('right' as const) : ('left' as const),
           ...(nose !== undefined && { noseHeight: nose }),
-          indicatorHeights: instrument.heights.flatMap(
-            (height) => millimetresForDrawing(height) ?? [],
-          ),
-          active: instrument.active,
+          indicatorHeights: heights.map(({ millimetres }) => millimetres),
+          active: heights.findIndex(({ row }) => row === instrument.active),
         },
       })}
+      {...(nose !== undefined && { noseLabel: instrument?.nose?.text.trim() ?? '' })}
+      indicatorLabels={heights.map(({ text }) => text)}
       label={['The block on the plate.', ...sentences].join(' ')}
     />
   );

@@ -1,7 +1,7 @@
 import { at, type Point } from './geometry';
 
 interface DialIndicatorProps {
-  /** The middle of the dial. */
+  /** The middle of the dial; level with the tip unless that is too near the plate. */
   readonly dial: Point;
   /** Where the plunger touches. */
   readonly tip: Point;
@@ -21,8 +21,11 @@ export function DialIndicator({ dial, tip, pillar }: DialIndicatorProps) {
   });
   return (
     <g>
-      <path class="drawing-plunger" d={`M${x} ${y}H${at(tip.x)}`} />
-      <path class="drawing-stem" d={`M${x} ${y}H${at(x + (tip.x - x) * 0.62)}`} />
+      <path class="drawing-plunger" d={`M${x} ${y}L${at(tip.x)} ${at(tip.y)}`} />
+      <path
+        class="drawing-stem"
+        d={`M${x} ${y}L${at(x + (tip.x - x) * 0.62)} ${at(y + (tip.y - y) * 0.62)}`}
+      />
       <rect class="drawing-tool" x={at(pillar - 9)} y={at(y - 8)} width="18" height="16" rx="2" />
       <circle class="drawing-dial" cx={x} cy={y} r={DIAL_RADIUS} />
       <path class="drawing-dial-ticks" d={ticks.join('')} />

@@ -21,11 +21,13 @@ export function FaceNames({ layout, lines, ring, names }: FaceNamesProps) {
   const both = textWidth(names.leftName) + textWidth(names.rightName) + 3 * INSET;
   const narrowest = right - left + Math.min(0, leans.left) + Math.min(0, leans.right);
   const leftY = both <= narrowest ? rightY : nameY(layout, lines, [ring, rightY]);
+  const inset = (y: number) =>
+    ring !== undefined && Math.abs(y - ring) <= LINE + 3 ? 2 * INSET : INSET;
   const edge = LINE / 2 + 3;
   return (
     <g>
       <Text
-        x={onFace(layout, 'left', leftY).x + INSET}
+        x={onFace(layout, 'left', leftY).x + inset(leftY)}
         y={leftY}
         anchor="start"
         kind="drawing-on-metal"
@@ -33,7 +35,7 @@ export function FaceNames({ layout, lines, ring, names }: FaceNamesProps) {
         {names.leftName}
       </Text>
       <Text
-        x={onFace(layout, 'right', rightY).x - INSET}
+        x={onFace(layout, 'right', rightY).x - inset(rightY)}
         y={rightY}
         anchor="end"
         kind="drawing-on-metal"
@@ -62,7 +64,7 @@ function nameY(
   const lowest = plate - LINE - 12;
   const places = PLACES.map((share) => plate - share * (plate - top));
   const free = places.filter(
-    (y) => y <= lowest && taken.every((one) => one === undefined || Math.abs(y - one) > LINE),
+    (y) => y <= lowest && taken.every((one) => one === undefined || Math.abs(y - one) > LINE + 3),
   );
   const clear = free.find((y) => lines.every((line) => Math.abs(line - y) >= LINE / 2 + 2));
   return clear ?? free[0] ?? places[0] ?? top;

@@ -1,7 +1,7 @@
 import { type BlockLayout, onFace, type Side, yOf } from './block-layout';
 import { ContactPoint } from './contact-point';
 import { DIAL_RADIUS, DialIndicator } from './dial-indicator';
-import { at, clamp } from './geometry';
+import { at, clamp, LINE } from './geometry';
 import { Readings } from './readings';
 import { Stand } from './stand';
 
@@ -45,7 +45,10 @@ export function Instrument({ layout, instrument }: InstrumentProps) {
     noseHeight === undefined
       ? undefined
       : onFace(layout, side, Math.min(yOf(layout, noseHeight), plate - 5));
-  const dial = { x: pillar - out * (DIAL_RADIUS + 12), y: touching?.y ?? 0 };
+  const dial = {
+    x: pillar - out * (DIAL_RADIUS + 12),
+    y: Math.min(touching?.y ?? plate, plate - DIAL_RADIUS - 3),
+  };
   const highest = Math.min((plate + 2 * top) / 3, ...contacts.map(({ y }) => y - 22));
   return (
     <g>
@@ -58,7 +61,14 @@ export function Instrument({ layout, instrument }: InstrumentProps) {
       />
       {nose && <Nose tip={nose} pillar={pillar} out={out} />}
       {touching && <DialIndicator dial={dial} tip={touching} pillar={pillar} />}
-      <Readings contacts={contacts} touching={touching} texts={readings} out={out} plate={plate} />
+      <Readings
+        contacts={contacts}
+        touching={touching}
+        dial={dial.y}
+        floor={nose === undefined ? plate - LINE : nose.y - 6}
+        texts={readings}
+        out={out}
+      />
       {contacts.map((point, index) => (
         <ContactPoint key={`${index} ${point.y}`} point={point} lit={false} />
       ))}

@@ -16,13 +16,20 @@ export function PressDistances({ frame, point, texts }: PressDistancesProps) {
   const { top, bottom, left, right } = texts;
   // Texts of the level dimensions go to the side that no upright one needs.
   const beside = bottom === undefined ? point.y + BESIDE : point.y - BESIDE;
+  const alone = left === undefined && right === undefined;
   return (
     <g>
       {top !== undefined && (
-        <Upright x={point.x} edge={y} mark={point.y - PRESS_REACH} text={top} />
+        <Upright x={point.x} edge={y} mark={point.y - PRESS_REACH} text={top} alone={alone} />
       )}
       {bottom !== undefined && (
-        <Upright x={point.x} edge={y + height} mark={point.y + PRESS_REACH} text={bottom} />
+        <Upright
+          x={point.x}
+          edge={y + height}
+          mark={point.y + PRESS_REACH}
+          text={bottom}
+          alone={alone}
+        />
       )}
       {left !== undefined && (
         <Level y={point.y} edge={x} mark={point.x - PRESS_REACH} text={left} textY={beside} />
@@ -48,14 +55,19 @@ interface UprightProps {
   readonly edge: number;
   readonly mark: number;
   readonly text: string;
+  /** True where there is no level dimension. */
+  readonly alone: boolean;
 }
 
-/** The text stands in the line. */
-function Upright({ x, edge, mark, text }: UprightProps) {
+/** The text stands in the line, or where that is short and nothing else is there, beyond the mark. */
+function Upright({ x, edge, mark, text, alone }: UprightProps) {
+  const inward = mark > edge ? 1 : -1;
+  const short = Math.abs(mark - edge) < 2 * LINE;
+  const y = short && alone ? mark + inward * (PRESS_REACH + BESIDE) : (edge + mark) / 2;
   return (
     <g>
       <DimensionLine from={{ x, y: mark }} to={{ x, y: edge }} arrows="to" />
-      <Text x={x} y={(edge + mark) / 2} kind="drawing-strong drawing-on-sheet">
+      <Text x={x} y={y} kind="drawing-strong drawing-on-sheet">
         {text}
       </Text>
     </g>

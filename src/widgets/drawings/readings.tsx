@@ -10,23 +10,26 @@ interface ReadingsProps {
   readonly texts: readonly (string | undefined)[];
   /** 1 where the instrument is at the right of the face, −1 at the left. */
   readonly out: 1 | -1;
-  readonly plate: number;
+  /** The y of the middle of the dial. */
+  readonly dial: number;
+  /** The y that no text goes below. */
+  readonly floor: number;
 }
 
 /** What was read at the other heights, between the face and the pillar. */
-export function Readings({ contacts, touching, texts, out, plate }: ReadingsProps) {
+export function Readings({ contacts, touching, dial, floor, texts, out }: ReadingsProps) {
   const shown = contacts.flatMap((point, index) => {
     const text = texts[index];
     return text === undefined || text === '' || point === touching ? [] : [{ point, text }];
   });
-  const dial = touching?.y ?? plate;
+  const split = touching?.y ?? floor;
   const clear = DIAL_RADIUS + LINE / 2;
-  const above = shown.filter(({ point }) => point.y < dial);
-  const below = shown.filter(({ point }) => point.y >= dial);
+  const above = shown.filter(({ point }) => point.y < split);
+  const below = shown.filter(({ point }) => point.y >= split);
   return (
     <g>
       <Rows rows={above} low={LINE / 2} high={dial - clear} out={out} />
-      <Rows rows={below} low={dial + clear} high={plate - LINE - 8} out={out} />
+      <Rows rows={below} low={dial + clear} high={floor - LINE / 2} out={out} />
     </g>
   );
 }
