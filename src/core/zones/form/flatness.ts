@@ -1,0 +1,38 @@
+import { type FormFit, leastSquaresFit } from './form-fit';
+import { type MinimumZone, minimumZoneFit } from './minimum-zone-fit';
+import { placesOf } from './places';
+import { type FacePoint, numbersOnFace } from './points';
+
+/** Flatness both ways; the minimum zone is never the wider. */
+export interface Flatness {
+  readonly leastSquares: FormFit;
+  readonly minimumZone: MinimumZone;
+}
+
+/**
+ * Flatness of a face from the least-squares plane and from the minimum zone planes (ISO 12781-1,
+ * LSPL and MZPL).
+ *
+ * Up to three points that are not on one line have flatness 0. Points on one line in the face have
+ * the straightness of that line for flatness, with the planes level across it; points all at one
+ * place have the range of their deviations. `spread` says so.
+ *
+ * @throws RangeError where there is no point, or a number is not finite.
+ */
+export function flatness(points: readonly FacePoint[]): Flatness {
+  const numbers = numbersOnFace(points);
+  const places = placesOf(numbers);
+  const leastSquares = leastSquaresFit(places, numbers);
+  return { leastSquares, minimumZone: minimumZoneFit(places, leastSquares) };
+}
+
+/** The least-squares plane (LSPL). @throws RangeError as `flatness` does. */
+export function leastSquaresPlane(points: readonly FacePoint[]): FormFit {
+  const numbers = numbersOnFace(points);
+  return leastSquaresFit(placesOf(numbers), numbers);
+}
+
+/** The minimum zone planes (MZPL). @throws RangeError as `flatness` does. */
+export function minimumZonePlane(points: readonly FacePoint[]): MinimumZone {
+  return flatness(points).minimumZone;
+}
