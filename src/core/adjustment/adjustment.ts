@@ -1,23 +1,31 @@
-import { evaluate, type LinearForm } from '../part/linear-form';
+import type { LinearForm } from '../part/linear-form';
 import { combined, type Equation } from '../readings/equation';
-import { type LinearEstimate, solveLeastSquares } from './least-squares';
+import { combineDoubt } from '../statistics/effective-degrees';
+import { checksOf, type EquationCheck } from './checks';
+import { type Contribution, contributionsTo, sharedEffects } from './contributions';
+import { type LeastSquares, type LinearEstimate, solveLeastSquares } from './least-squares';
+
+/** One reading's share in a result: value × weight, summed over all, is the result. */
+export interface Term {
+  readonly reading: string;
+  /** µm, as it went into the adjustment. */
+  readonly value: number;
+  readonly weight: number;
+}
 
 /** A quantity that the readings fix. Its unit is that of the form asked for. */
 export interface Estimate {
   readonly value: number;
-  /** Standard uncertainty, the doubt in heights and places included. */
+  /** Standard uncertainty, the doubt that readings share included. */
   readonly standard: number;
-  /** Ids of the readings that the value rests on. */
+  /** Effective degrees of freedom (GUM G.4.1); Infinity where every doubt is taken for certain. */
+  readonly degreesOfFreedom: number;
+  /** Where the uncertainty comes from, greatest first. */
+  readonly contributions: readonly Contribution[];
+  /** The readings that the value rests on, and how. */
+  readonly terms: readonly Term[];
+  /** Ids of the same. */
   readonly restsOn: ReadonlySet<string>;
-}
-
-/** How one equation came out. */
-export interface EquationCheck {
-  readonly reading: string;
-  /** Reading less fitted value, µm. */
-  readonly residual: number;
-  /** Part of a blunder that shows in the residual: 0 is unchecked by the others, 1 wholly checked. */
-  readonly redundancy: number;
 }
 
 /** All readings of an inspection, adjusted at once. */
@@ -38,55 +46,42 @@ const NO_GAIN = 1e-9;
 /** Weighted least squares over `equations`, of whatever mix of readings. No reading at all fixes nothing. */
 export function adjust(equations: readonly Equation[]): Adjustment {
   const places = placesOf(equations);
-  const rows = equations.length;
-  const matrix = new Float64Array(rows * places.size);
-  equations.forEach((equation, row) => {
-    for (const [name, weight] of equation.form) matrix[row + places.get(name)! * rows] = weight;
-  });
   const standards = equations.map((equation) => combined(equation.components));
-  const solved = solveLeastSquares(
-    matrix,
-    equations.map((equation) => equation.value),
-    standards,
-  );
-  const values = new Map([...places].map(([name, place]) => [name, solved.solution[place]!]));
-
-  const linear = (form: LinearForm): LinearEstimate | undefined => {
-    const weights = new Float64Array(places.size);
-    for (const [name, weight] of form) {
-      const place = places.get(name);
-      if (place !== undefined) weights[place] = weight;
-      else if (weight !== 0) return undefined;
-    }
-    return solved.estimate(weights);
-  };
-  const doubtOf = (estimate: LinearEstimate) => ({
-    gains: estimate.gains,
-    heights: heightGains(estimate, equations, values),
-  });
-
+  const solved = solve(equations, places, standards);
+  const linear = (form: LinearForm) => linearEstimate(form, places, solved);
+  const valueAt = (form: LinearForm) => (isNothing(form) ? 0 : linear(form)?.value);
   return {
-    checks: equations.map(({ reading }, row) => ({
-      reading,
-      residual: solved.residuals[row]!,
-      redundancy: solved.redundancies[row]!,
-    })),
-    degreesOfFreedom: rows - solved.rank,
+    checks: checksOf(equations, standards, solved),
+    degreesOfFreedom: equations.length - solved.rank,
     chiSquare: solved.chiSquare,
     estimate: (form) => {
       const estimate = linear(form);
       if (estimate === undefined) return undefined;
-      const doubt = doubtOf(estimate);
+      const contributions = contributionsTo(estimate.gains, equations, valueAt);
+      const terms = termsOf(estimate, equations, standards);
+      const restsOn = new Set(terms.map(({ reading }) => reading));
       return {
         value: estimate.value,
-        standard: Math.sqrt(covarianceOf(doubt, doubt, standards)),
-        restsOn: restsOn(estimate, equations, standards),
+        ...combineDoubt(contributions),
+        contributions,
+        terms,
+        restsOn,
       };
     },
     covariance: (one, other) => {
       const [first, second] = [linear(one), linear(other)];
       if (first === undefined || second === undefined) return undefined;
-      return covarianceOf(doubtOf(first), doubtOf(second), standards);
+      const [firstShared, secondShared] = [first, second].map(({ gains }) =>
+        sharedEffects(gains, equations, valueAt),
+      );
+      let total = 0;
+      standards.forEach((standard, row) => {
+        total += first.gains[row]! * second.gains[row]! * standard * standard;
+      });
+      for (const [source, { effect }] of firstShared!) {
+        total += effect * (secondShared!.get(source)?.effect ?? 0);
+      }
+      return total;
     },
   };
 }
@@ -99,46 +94,46 @@ function placesOf(equations: readonly Equation[]): ReadonlyMap<string, number> {
   return places;
 }
 
-interface Doubt {
-  readonly gains: Float64Array;
-  /** Change of the value for one standard uncertainty of each height setting. */
-  readonly heights: ReadonlyMap<string, number>;
-}
-
-/**
- * A height off by δ shifts each reading of its setting by rate·δ, and the value by gain·rate·δ
- * (GUM 5.1.3). The rates are those of the solution itself.
- */
-function heightGains(
-  estimate: LinearEstimate,
+function solve(
   equations: readonly Equation[],
-  values: ReadonlyMap<string, number>,
-): ReadonlyMap<string, number> {
-  const totals = new Map<string, number>();
-  equations.forEach(({ height }, row) => {
-    if (height === undefined) return;
-    const shift = estimate.gains[row]! * evaluate(height.rate, values) * height.standard;
-    totals.set(height.setting, (totals.get(height.setting) ?? 0) + shift);
+  places: ReadonlyMap<string, number>,
+  standards: readonly number[],
+): LeastSquares {
+  const rows = equations.length;
+  const matrix = new Float64Array(rows * places.size);
+  equations.forEach((equation, row) => {
+    for (const [name, weight] of equation.form) matrix[row + places.get(name)! * rows] = weight;
   });
-  return totals;
+  const observations = equations.map((equation) => equation.value);
+  return solveLeastSquares(matrix, observations, standards);
 }
 
-/** GUM 5.2.2 for two quantities of the same independent inputs. */
-function covarianceOf(one: Doubt, other: Doubt, standards: readonly number[]): number {
-  let total = 0;
-  standards.forEach((standard, row) => {
-    total += one.gains[row]! * other.gains[row]! * standard * standard;
-  });
-  for (const [setting, shift] of one.heights) total += shift * (other.heights.get(setting) ?? 0);
-  return total;
+function linearEstimate(
+  form: LinearForm,
+  places: ReadonlyMap<string, number>,
+  solved: LeastSquares,
+): LinearEstimate | undefined {
+  const weights = new Float64Array(places.size);
+  for (const [name, weight] of form) {
+    const place = places.get(name);
+    if (place !== undefined) weights[place] = weight;
+    else if (weight !== 0) return undefined;
+  }
+  return solved.estimate(weights);
 }
 
-function restsOn(
+function isNothing(form: LinearForm): boolean {
+  return [...form.values()].every((weight) => weight === 0);
+}
+
+function termsOf(
   estimate: LinearEstimate,
   equations: readonly Equation[],
   standards: readonly number[],
-): ReadonlySet<string> {
+): readonly Term[] {
   const pulls = equations.map((_, row) => Math.abs(estimate.gains[row]! * standards[row]!));
   const least = NO_GAIN * Math.max(0, ...pulls);
-  return new Set(equations.filter((_, row) => pulls[row]! > least).map(({ reading }) => reading));
+  return equations.flatMap(({ reading, value }, row) =>
+    pulls[row]! > least ? [{ reading, value, weight: estimate.gains[row]! }] : [],
+  );
 }

@@ -7,6 +7,9 @@ import { lengthOf } from './vector';
  */
 export const RANK_TOLERANCE = 1e-11;
 
+/** A redundancy below this is rounding. */
+const ROUNDING = 1e-12;
+
 /** A row is held to lie in the row space where no more than this part of it stands outside. */
 const OUTSIDE_TOLERANCE = 1e-8;
 
@@ -175,7 +178,8 @@ function redundanciesOf({ rows, rank, range }: OrthogonalDecomposition): Float64
   return Float64Array.from({ length: rows }, (_, i) => {
     let leverage = 0;
     for (let k = 0; k < rank; k += 1) leverage += range[i + k * rows]! ** 2;
-    return Math.max(0, 1 - leverage);
+    const redundancy = 1 - leverage;
+    return redundancy < ROUNDING ? 0 : redundancy;
   });
 }
 

@@ -6,6 +6,9 @@ import { zoneForms } from '../zones/requirement-forms';
 import type { Zone } from '../zones/zone';
 import { changeOfUnknowns, type FaceSlopes } from './removal';
 
+/** Part of the width below which a slope is rounding: it must not make a corner of an edge. */
+const ROUNDING = 1e-9;
+
 /**
  * The slopes to take off `worked`, which is either face of `requirement`, to bring its zone to
  * nothing. Squareness: e(f, g) changes by the slope going towards the other face, whichever of the
@@ -32,7 +35,8 @@ export function correctingSlopes(
     axes.map((axis, index) => {
       const unit = changeOfUnknowns({ face: worked, mean: 0, slopes: { [axis]: 1 } });
       const response = evaluate(forms[index]!, unit);
-      return [axis, -zone.parts[index]!.value / response];
+      const { value } = zone.parts[index]!;
+      return [axis, Math.abs(value) < ROUNDING * zone.width ? 0 : -value / response];
     }),
   );
 }

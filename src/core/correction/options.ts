@@ -16,6 +16,9 @@ import {
   wedgeOf,
 } from './removal';
 
+/** An error below this, in µm, is rounding. */
+const NO_ERROR = 1e-9;
+
 /** One way to put a requirement right: work one face. */
 export interface CorrectionOption {
   readonly requirement: Requirement;
@@ -55,7 +58,7 @@ export function correctionOptions(
   part: Part,
   level: number,
 ): readonly CorrectionOption[] {
-  if (target.zone.width === 0) return [];
+  if (target.zone.width < NO_ERROR) return [];
   return [target.requirement.face, target.requirement.datum]
     .map((face) => optionOn(face, target, measured, part, level))
     .sort((a, b) => Number(a.finished) - Number(b.finished) || a.volume - b.volume);

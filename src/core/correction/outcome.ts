@@ -1,14 +1,13 @@
 import { type Block, depthBehind } from '../part/block';
 import type { Face } from '../part/faces';
 import { kindOf, type Requirement } from '../part/requirement';
+import { combineDoubt, type DoubtComponent } from '../statistics/effective-degrees';
 import type { Zone } from '../zones/zone';
 
 /** What working a face has really done, from the readings before and after. */
-export interface Outcome {
+export interface Outcome extends DoubtComponent {
   /** µm taken off at the edge or corner that was high, less what came off opposite. Negative: it went the wrong way. */
   readonly wedge: number;
-  /** Standard uncertainty, µm; the readings before and after are independent. */
-  readonly standard: number;
 }
 
 /**
@@ -30,12 +29,22 @@ export function outcomeOf(
     kindOf(requirement) === 'squareness'
       ? depthBehind(block, other) / depthBehind(block, datum)
       : 1;
-  const wedge = before.parts.reduce((total, part, index) => {
-    const sign = part.value < 0 ? -1 : 1;
-    return total + sign * (part.value - after.parts[index]!.value);
-  }, 0);
-  return {
-    wedge: wedge * leverage,
-    standard: Math.hypot(before.standard, after.standard) * leverage,
-  };
+  const signs = before.parts.map(({ value }) => (value < 0 ? -1 : 1));
+  const wedge = before.parts.reduce(
+    (total, part, index) => total + signs[index]! * (part.value - after.parts[index]!.value),
+    0,
+  );
+  // The readings before and after are independent.
+  const doubts = [before, after].map((zone) => ({
+    standard: standardAlong(zone, signs) * leverage,
+    degreesOfFreedom: zone.degreesOfFreedom,
+  }));
+  return { wedge: wedge * leverage, ...combineDoubt(doubts) };
+}
+
+/** Standard uncertainty of the parts of a zone added up with `signs`, µm (GUM 5.2.2). */
+function standardAlong({ parts, covariance }: Zone, signs: readonly number[]): number {
+  const squares = parts.reduce((total, { standard }) => total + standard ** 2, 0);
+  const mixed = parts.length > 1 ? 2 * signs[0]! * signs[1]! * covariance : 0;
+  return Math.sqrt(Math.max(0, squares + mixed));
 }

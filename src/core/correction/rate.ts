@@ -1,11 +1,10 @@
+import type { DoubtComponent } from '../statistics/effective-degrees';
 import type { Outcome } from './outcome';
 
 /** How fast a way of working cuts. */
-export interface Rate {
+export interface Rate extends DoubtComponent {
   /** µm of wedge per second, or per stroke. */
   readonly value: number;
-  /** Standard uncertainty of the same. */
-  readonly standard: number;
 }
 
 /**
@@ -15,5 +14,5 @@ export interface Rate {
  */
 export function rateOf(outcome: Outcome, amount: number): Rate {
   if (!(amount > 0)) throw new RangeError('A rate needs an amount of work above 0');
-  return { value: outcome.wedge / amount, standard: outcome.standard / amount };
+  return { ...outcome, value: outcome.wedge / amount, standard: outcome.standard / amount };
 }

@@ -18,7 +18,16 @@ export type Remedy =
       readonly face: Face;
       readonly towards: readonly [Face, Face];
     }
+  | {
+      readonly kind: 'turn on all four sides';
+      readonly setting?: string;
+      readonly faces: FourFaces;
+    }
+  | { readonly kind: 'seat again and read'; readonly setting: string; readonly face: Face }
   | { readonly kind: 'assume parallel'; readonly face: Face };
+
+/** The four faces round a section, in the order in which the block is turned on them. */
+export type FourFaces = readonly [Face, Face, Face, Face];
 
 /** A remedy with the readings that it would bring; their values do not matter to what they fix. */
 export interface Candidate {
@@ -39,7 +48,26 @@ export function candidatesFor(
     ...traverses(face, datum, readings),
     microHeights(face, datum, block),
     assumption(face),
+    ...fourSides(face, datum, readings, block),
     bothSides(face, datum, block),
+  ];
+}
+
+/** Readings that could still be added where a requirement is fixed already, to narrow its doubt. */
+export function furtherReadings(
+  requirement: Pick<Requirement, 'face' | 'datum'>,
+  readings: readonly Reading[],
+  block: Block,
+): readonly Candidate[] {
+  const { face, datum } = requirement;
+  if (areOpposite(face, datum)) return microPlaces(face, block);
+  return [
+    ...seatAgain(face, readings),
+    ...swings(face, datum, readings),
+    ...traverses(face, datum, readings),
+    microHeights(face, datum, block),
+    bothSides(face, datum, block),
+    ...fourSides(face, datum, readings, block),
   ];
 }
 
@@ -88,7 +116,7 @@ function traverses(face: Face, base: Face, readings: readonly Reading[]): readon
         .map((other) => ({
           ...other,
           id: `${REMEDY_ID} ${other.id}`,
-          placing: REMEDY_ID,
+          placing: `${REMEDY_ID} placing`,
           face: missing,
         })),
     }),
@@ -113,6 +141,58 @@ function missingSides<R extends NoseComparatorReading | ColumnReading>(
     const [first] = group;
     return missing[0] !== undefined && first !== undefined ? [[first, missing[0]] as const] : [];
   });
+}
+
+/** Each side of the pair that a setting has read, once more after lifting the block. */
+function seatAgain(face: Face, readings: readonly Reading[]): readonly Candidate[] {
+  const sides = [face, oppositeFace(face)];
+  const read = new Map<string, NoseComparatorReading>();
+  for (const reading of readings) {
+    if (reading.kind !== 'nose comparator' || !sides.includes(reading.face)) continue;
+    read.set(`${reading.setting} ${reading.face} ${reading.base}`, reading);
+  }
+  return [...read.values()].map((reading) => ({
+    remedy: { kind: 'seat again and read', setting: reading.setting, face: reading.face },
+    readings: [{ ...reading, id: REMEDY_ID }],
+  }));
+}
+
+/**
+ * The four corners of the section with a setting that reads it already, where the block is tall
+ * enough each way. Their interior angles sum to 360°, so that no word on the taper is needed.
+ */
+function fourSides(
+  face: Face,
+  base: Face,
+  readings: readonly Reading[],
+  block: Block,
+): readonly Candidate[] {
+  const faces: FourFaces = [base, face, oppositeFace(base), oppositeFace(face)];
+  const corners = faces.map((stand, index) => [faces[(index + 1) % 4]!, stand] as const);
+  const height = Math.min(depthBehind(block, face), depthBehind(block, base));
+  const settings = new Map<string, NoseComparatorReading>();
+  for (const reading of readings) {
+    if (reading.kind === 'nose comparator' && faces.includes(reading.face)) {
+      settings.set(reading.setting, reading);
+    }
+  }
+  const fitting = [...settings.values()].filter(({ indicatorHeight }) => indicatorHeight <= height);
+  return fitting.map(({ setting, noseHeight, indicatorHeight }) => ({
+    remedy: { kind: 'turn on all four sides', setting, faces },
+    readings: corners
+      .filter(([read, stand]) => !hasRead(readings, setting, read, stand))
+      .map(([read, stand]) => nose(setting, read, stand, noseHeight, indicatorHeight)),
+  }));
+}
+
+function hasRead(readings: readonly Reading[], setting: string, face: Face, base: Face): boolean {
+  return readings.some(
+    (reading) =>
+      reading.kind === 'nose comparator' &&
+      reading.setting === setting &&
+      reading.face === face &&
+      reading.base === base,
+  );
 }
 
 function microHeights(face: Face, base: Face, block: Block): Candidate {

@@ -1,7 +1,7 @@
 import type { Adjustment, Estimate } from '../adjustment/adjustment';
 import { unknown } from '../part/linear-form';
 import type { Reading } from '../readings/reading';
-import { leanOf, zeroOf } from '../readings/unknowns';
+import { leanOf, zeroOfSetting } from '../readings/unknowns';
 
 /** What the readings say of the comparator itself. */
 export type ComparatorAnswer =
@@ -34,7 +34,7 @@ export function comparatorAnswers(
     ...[...settings].map((setting) => ({
       kind: 'zero' as const,
       setting,
-      estimate: adjustment.estimate(unknown(zeroOf(setting))),
+      estimate: adjustment.estimate(unknown(zeroOfSetting(setting))),
     })),
     ...[...columns].map((column) => ({
       kind: 'lean' as const,

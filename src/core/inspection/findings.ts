@@ -5,10 +5,12 @@ import { equationsOf } from '../readings/equations-of';
 import type { Kit } from '../readings/kit';
 import type { Reading } from '../readings/reading';
 import { decide, type Verdict } from '../verdict/conformity';
+import type { SimulatedZone } from '../verdict/monte-carlo';
 import { probabilityOfConformity } from '../verdict/probability';
 import { zoneForms } from '../zones/requirement-forms';
 import type { Zone } from '../zones/zone';
 import { zoneOfRequirement } from '../zones/zone-of-requirement';
+import { type FormPoint, type FormSpan, formPointsOf, formSpansOf } from '../zones/zone-with-form';
 import { candidatesFor, type Remedy } from './candidates';
 import { remediesFor } from './remedies';
 
@@ -23,6 +25,12 @@ export type Finding =
       readonly verdict: Verdict;
       /** True where the answer leans on somebody's word that two faces are parallel. */
       readonly assumed: boolean;
+      /** Where the readings show form, which zone and probability leave out; `simulateZone` takes it up. */
+      readonly formPoints: readonly FormPoint[];
+      /** The zone with form, once somebody has simulated it: then probability and verdict are its. */
+      readonly withForm?: SimulatedZone;
+      /** What the points span of the face; none where there is no point. */
+      readonly formSpans: readonly FormSpan[];
     }
   | {
       readonly fixed: false;
@@ -56,6 +64,7 @@ export function findingsOf(
       return { fixed: false, requirement, remedies };
     }
     const probability = probabilityOfConformity(zone, requirement.tolerance);
+    const formPoints = formPointsOf(requirement, readings, part.block, kit);
     return {
       fixed: true,
       requirement,
@@ -63,6 +72,8 @@ export function findingsOf(
       probability,
       verdict: decide(probability, level),
       assumed: [...zone.restsOn].some((id) => assumptions.has(id)),
+      formPoints,
+      formSpans: formSpansOf(requirement, formPoints, part.block),
     };
   });
 }

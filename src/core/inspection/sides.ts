@@ -48,7 +48,10 @@ export function sidesAnswers(
       height: depthBehind(block, base),
       outOfSquare: estimates,
       reach,
-      difference: adjustment.estimate(scaled(sum(forms[0], scaled(forms[1], -1)), reach)),
+      difference:
+        reach === 0
+          ? undefined
+          : adjustment.estimate(scaled(sum(forms[0], scaled(forms[1], -1)), reach)),
       taper: adjustment.estimate(taper(face, oppositeFace(base))),
       assumed: estimates.some((estimate) => leansOnAssumption(estimate, readings)),
       remedies: fixed ? [] : remediesFor(forms, readings, candidates, block, kit),
@@ -79,7 +82,7 @@ function pairsRead(readings: readonly Reading[]): readonly (readonly [Face, Face
   return pairs;
 }
 
-/** The greatest lever that any setting or traverse had on this pair, mm. */
+/** The greatest lever on this pair, mm: of a setting, or from the lowest height of a column to the highest. */
 function reachOf(readings: readonly Reading[], face: Face, base: Face): number {
   const onPair = readings.filter(
     (reading): reading is NoseComparatorReading | ColumnReading =>
@@ -89,7 +92,7 @@ function reachOf(readings: readonly Reading[], face: Face, base: Face): number {
   );
   const heights = onPair.flatMap((reading) => (reading.kind === 'column' ? [reading.height] : []));
   const levers = onPair.flatMap((reading) =>
-    reading.kind === 'column' ? [] : [reading.indicatorHeight - reading.noseHeight],
+    reading.kind === 'column' ? [] : [Math.abs(reading.indicatorHeight - reading.noseHeight)],
   );
   return Math.max(
     0,

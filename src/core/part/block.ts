@@ -6,6 +6,8 @@ export type Triple = Readonly<Record<Axis, number>>;
 /** The block of the drawing: nominal sizes X × Y × Z in mm. */
 export interface Block {
   readonly size: Triple;
+  /** Linear coefficient of expansion, 10⁻⁶ per K; left out, warmth is not reckoned with. */
+  readonly expansion?: number;
 }
 
 /** Extent of the block, in mm, along the normal of `face`: the distance to the opposite face. */

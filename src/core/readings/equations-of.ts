@@ -2,17 +2,29 @@ import { type Block, depthBehind } from '../part/block';
 import { outOfSquare, taper, thicknessDeparture } from '../part/face-errors';
 import { axesInFace, type Face, faceTowards } from '../part/faces';
 import { scaled, sum, unknown } from '../part/linear-form';
-import { fromResolution, withinLimits } from './distributions';
-import type { Component, Equation } from './equation';
+import { leverMovement } from '../statistics/lever-angle';
+import { withinLimits } from './distributions';
+import {
+  heightDoubt,
+  indicatorDoubt,
+  leanWarmth,
+  leverDoubt,
+  micrometerDoubt,
+  placeDoubt,
+  sittingDoubt,
+  thicknessWarmth,
+} from './doubts';
+import type { Equation } from './equation';
 import type { Kit } from './kit';
 import type {
   ColumnReading,
   MicrometerReading,
   NoseComparatorReading,
+  OverTheTopReading,
   ParallelAssumption,
   Reading,
 } from './reading';
-import { leanOf, sitOf, zeroOf } from './unknowns';
+import { leanOf, sitOf, sitReading, zeroOfPlacing, zeroOfSetting } from './unknowns';
 
 /**
  * Every reading as equations of the unknowns, with its doubt. The equations are of first order in
@@ -23,13 +35,9 @@ export function equationsOf(
   block: Block,
   kit: Kit,
 ): readonly Equation[] {
-  const placings = new Map<string, ColumnReading>();
-  for (const reading of readings) {
-    if (reading.kind === 'column') placings.set(reading.placing, reading);
-  }
   return [
     ...readings.flatMap((reading) => equationsOfReading(reading, block, kit)),
-    ...[...placings.values()].map((reading) => sitOfPlacing(reading, block, kit)),
+    ...sitsOf(readings).map((sit) => sitEquation(sit, block, kit)),
   ];
 }
 
@@ -38,9 +46,14 @@ function equationsOfReading(reading: Reading, block: Block, kit: Kit): readonly 
     case 'nose comparator':
       return [noseComparator(reading, block, kit)];
     case 'column':
-      return [column(reading, kit)];
+      return [column(reading, block, kit)];
     case 'micrometer':
-      return [micrometer(reading, kit)];
+      return [micrometer(reading, block, kit)];
+    case 'over the top':
+      return [overTheTop(reading, block, kit)];
+    case 'face map':
+      // Levelled on jacks it says nothing of the angles: zone forms take it up.
+      return [];
     case 'assumed parallel':
       return assumedParallel(reading, block);
   }
@@ -48,49 +61,76 @@ function equationsOfReading(reading: Reading, block: Block, kit: Kit): readonly 
 
 /** r = zero + (h - h0)·e(face, base) */
 function noseComparator(reading: NoseComparatorReading, block: Block, kit: Kit): Equation {
+  const { id, setting, face, base, value } = reading;
   const reach = reading.indicatorHeight - reading.noseHeight;
-  const lean = outOfSquare(reading.face, reading.base);
-  const sits = sitting(reading.face, block, kit);
+  const lean = outOfSquare(face, base);
+  const sitting = sittingDoubt(face, block, kit);
   return {
-    reading: reading.id,
-    form: sum(unknown(zeroOf(reading.setting)), scaled(lean, reach)),
-    value: reading.value,
+    reading: id,
+    form: sum(unknown(zeroOfSetting(setting)), scaled(lean, reach)),
+    value: leverMovement(value, kit.leverAngle),
     components: [
-      ...indicator(kit),
-      ...sits.map(({ cause, standard }) => ({ cause, standard: standard * reach })),
+      ...indicatorDoubt(kit),
+      ...sitting.map((component) => ({ ...component, standard: component.standard * reach })),
     ],
-    height: { setting: reading.setting, rate: lean, standard: kit.heightSetting },
+    shared: [
+      heightDoubt(`nose of ${setting}`, scaled(lean, -1), kit),
+      heightDoubt(`indicator of ${setting}`, lean, kit),
+      ...leverDoubt(setting, value, kit),
+      ...leanWarmth(face, base, reach, block, kit),
+    ],
   };
 }
 
 /** r = zero(placing) + lean(column)·h + h·(e(face, base) + sit(placing)) */
-function column(reading: ColumnReading, kit: Kit): Equation {
+function column(reading: ColumnReading, block: Block, kit: Kit): Equation {
+  const { id, placing, face, base, height, value } = reading;
   const rise = sum(
     unknown(leanOf(reading.column)),
-    unknown(sitOf(reading.placing)),
-    outOfSquare(reading.face, reading.base),
+    unknown(sitOf(placing, face)),
+    outOfSquare(face, base),
   );
   return {
-    reading: reading.id,
-    form: sum(unknown(zeroOf(reading.placing)), scaled(rise, reading.height)),
-    value: reading.value,
-    components: indicator(kit),
-    height: { setting: reading.id, rate: rise, standard: kit.heightSetting },
+    reading: id,
+    form: sum(unknown(zeroOfPlacing(placing)), scaled(rise, height)),
+    value: leverMovement(value, kit.leverAngle),
+    components: indicatorDoubt(kit),
+    shared: [
+      heightDoubt(id, rise, kit),
+      ...leverDoubt(reading.column, value, kit),
+      ...leanWarmth(face, base, height, block, kit),
+    ],
   };
 }
 
 /** t - nominal = d_f(p) + d_f'(p) */
-function micrometer(reading: MicrometerReading, kit: Kit): Equation {
-  const upwards = axesInFace(reading.face).map((axis) => taper(reading.face, faceTowards(axis, 1)));
+function micrometer(reading: MicrometerReading, block: Block, kit: Kit): Equation {
+  const { id, face, point, departure } = reading;
   return {
-    reading: reading.id,
-    form: thicknessDeparture(reading.face, reading.point),
-    value: reading.departure,
-    components: [
-      { cause: 'micrometer resolution', standard: fromResolution(kit.micrometerResolution) },
-      { cause: 'micrometer error', standard: withinLimits(kit.micrometerError) },
+    reading: id,
+    form: thicknessDeparture(face, point),
+    value: departure,
+    components: micrometerDoubt(kit),
+    shared: [...placeDoubt(id, face, kit), ...thicknessWarmth(face, point, block, kit)],
+  };
+}
+
+/** r = zero(placing) + d_f(p) + d_f'(p) + sit(placing)·p, the block standing on f' */
+function overTheTop(reading: OverTheTopReading, block: Block, kit: Kit): Equation {
+  const { id, placing, face, point, value } = reading;
+  const sits = axesInFace(face).map((axis) =>
+    scaled(unknown(sitOf(placing, faceTowards(axis, 1))), point[axis]),
+  );
+  return {
+    reading: id,
+    form: sum(unknown(zeroOfPlacing(placing)), thicknessDeparture(face, point), ...sits),
+    value: leverMovement(value, kit.leverAngle),
+    components: indicatorDoubt(kit),
+    shared: [
+      ...placeDoubt(id, face, kit),
+      ...leverDoubt(placing, value, kit),
+      ...thicknessWarmth(face, point, block, kit),
     ],
-    height: { setting: reading.id, rate: sum(...upwards), standard: kit.heightSetting },
   };
 }
 
@@ -104,35 +144,45 @@ function assumedParallel(reading: ParallelAssumption, block: Block): readonly Eq
     form: scaled(taper(reading.face, faceTowards(axis, 1)), block.size[axis]),
     value: 0,
     components: [{ cause: 'assumption', standard: withinLimits(reading.within) }],
+    shared: [],
   }));
 }
 
+/** How the block sits at one placing, tilted towards one face. */
+interface Sit {
+  readonly placing: string;
+  readonly towards: Face;
+}
+
+/** The sits that readings of one placing share, each once. */
+function sitsOf(readings: readonly Reading[]): readonly Sit[] {
+  const sits = new Map<string, Sit>();
+  const add = (placing: string, towards: Face) =>
+    sits.set(sitOf(placing, towards), { placing, towards });
+  for (const reading of readings) {
+    if (reading.kind === 'column') add(reading.placing, reading.face);
+    if (reading.kind === 'over the top') {
+      for (const axis of axesInFace(reading.face)) add(reading.placing, faceTowards(axis, 1));
+    }
+  }
+  return [...sits.values()];
+}
+
+/** Seating and plate without any doubt would leave nothing to weigh by, µm. */
+const HARDLY_ANY = 1e-4;
+
 /** 0 = sit(placing): the block sits square on the plate as far as seating and plate allow. */
-function sitOfPlacing(reading: ColumnReading, block: Block, kit: Kit): Equation {
-  const length = depthBehind(block, reading.face);
+function sitEquation({ placing, towards }: Sit, block: Block, kit: Kit): Equation {
+  const length = depthBehind(block, towards);
+  const components = sittingDoubt(towards, block, kit).map((component) => ({
+    ...component,
+    standard: Math.max(HARDLY_ANY, component.standard * length),
+  }));
   return {
-    reading: reading.placing,
-    form: scaled(unknown(sitOf(reading.placing)), length),
+    reading: sitReading(placing),
+    form: scaled(unknown(sitOf(placing, towards)), length),
     value: 0,
-    components: sitting(reading.face, block, kit).map(({ cause, standard }) => ({
-      cause,
-      standard: standard * length,
-    })),
+    components,
+    shared: [],
   };
-}
-
-/** How the block may sit tilted towards `face`: standard uncertainties in µm per mm of height. */
-function sitting(face: Face, block: Block, kit: Kit): readonly Component[] {
-  const length = depthBehind(block, face);
-  return [
-    { cause: 'seating', standard: kit.seating / length },
-    { cause: 'plate', standard: withinLimits(kit.plate) / length },
-  ];
-}
-
-function indicator(kit: Kit): readonly Component[] {
-  return [
-    { cause: 'indicator resolution', standard: fromResolution(kit.indicatorResolution) },
-    { cause: 'indicator error', standard: withinLimits(kit.indicatorError) },
-  ];
 }

@@ -43,6 +43,31 @@ export interface MicrometerReading extends ReadingBase {
   readonly departure: number;
 }
 
+/**
+ * The block stands on the face opposite to `face`, and an indicator on a stand passes over `face`
+ * and reads `value` µm at `point` (mm from the centre). Readings of one `placing` share a zero.
+ */
+export interface OverTheTopReading extends ReadingBase {
+  readonly kind: 'over the top';
+  readonly placing: string;
+  readonly face: Face;
+  readonly point: Triple;
+  readonly value: number;
+}
+
+/**
+ * The part stands on jacks with `face` levelled, and an indicator on a stand passes over it and
+ * reads `value` µm at `point` (mm from the centre). Only the form of the face is left in this.
+ */
+export interface FaceMapReading extends ReadingBase {
+  readonly kind: 'face map';
+  /** Readings of one placing belong to one map. */
+  readonly placing: string;
+  readonly face: Face;
+  readonly point: Triple;
+  readonly value: number;
+}
+
 /** The toolmaker's word that `face` and its opposite are parallel within a zone `within` µm wide. */
 export interface ParallelAssumption extends ReadingBase {
   readonly kind: 'assumed parallel';
@@ -54,4 +79,6 @@ export type Reading =
   | NoseComparatorReading
   | ColumnReading
   | MicrometerReading
+  | OverTheTopReading
+  | FaceMapReading
   | ParallelAssumption;

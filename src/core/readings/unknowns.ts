@@ -1,6 +1,13 @@
-/** Name of what the comparator would show on a perfectly square block, µm. */
-export function zeroOf(settingOrPlacing: string): string {
-  return `zero of ${settingOrPlacing}`;
+import type { Face } from '../part/faces';
+
+/** Name of what a setting of the nose comparator would show on a perfectly square block, µm. */
+export function zeroOfSetting(setting: string): string {
+  return `zero of setting ${setting}`;
+}
+
+/** Name of what an indicator would show at one placing at height 0, µm. */
+export function zeroOfPlacing(placing: string): string {
+  return `zero of placing ${placing}`;
 }
 
 /** Name of the lean of a column, µm/mm: positive where the indicator reads more going up. */
@@ -8,7 +15,12 @@ export function leanOf(column: string): string {
   return `lean of ${column}`;
 }
 
-/** Name of how the block sits tilted at one placing, µm/mm. */
-export function sitOf(placing: string): string {
+/** Name of how the block sits tilted at one placing, µm/mm: positive where it leans towards the face. */
+export function sitOf(placing: string, towards: Face): string {
+  return `sit of ${placing} towards ${towards}`;
+}
+
+/** Id that the statement 'the block sits square at this placing' goes by among the readings. */
+export function sitReading(placing: string): string {
   return `sit of ${placing}`;
 }

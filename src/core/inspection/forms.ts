@@ -1,0 +1,99 @@
+import { type Axis, axesInFace, type Face, outwardNormal } from '../part/faces';
+import type {
+  ColumnReading,
+  FaceMapReading,
+  OverTheTopReading,
+  Reading,
+} from '../readings/reading';
+import { flatness } from '../zones/form/flatness';
+import { type Form, formOf } from '../zones/form/form-of';
+import type { Spread } from '../zones/form/places';
+import { straightness } from '../zones/form/straightness';
+
+/** The form of one line or face. Widths are in µm. */
+export interface FormAnswer {
+  /** The placing that it was read at. */
+  readonly placing: string;
+  readonly face: Face;
+  /** A line up the face, the face itself, or the thickness over the plate. */
+  readonly of: 'line' | 'face' | 'thickness';
+  /** Straightness or flatness by least squares (LSLI, LSPL) and as the minimum zone (MZLI, MZPL). */
+  readonly leastSquares: number;
+  readonly minimumZone: number;
+  readonly spread: Spread;
+  readonly form: Form;
+  /** Axes that the form's u and v run along; a line has only the first. */
+  readonly axes: readonly Axis[];
+  /** Ids of the readings, in the order that the form counts them in. */
+  readonly readings: readonly string[];
+}
+
+/** The least number of points that can be out of line, and out of a plane. */
+const ENOUGH_ON_LINE = 3;
+const ENOUGH_ON_FACE = 4;
+
+/** The form of every traverse with three heights or more, and of every face read at four places or more. */
+export function formAnswers(readings: readonly Reading[]): readonly FormAnswer[] {
+  const placings = new Map<string, (ColumnReading | OverTheTopReading | FaceMapReading)[]>();
+  for (const reading of readings) {
+    if (
+      reading.kind === 'column' ||
+      reading.kind === 'over the top' ||
+      reading.kind === 'face map'
+    ) {
+      placings.set(reading.placing, [...(placings.get(reading.placing) ?? []), reading]);
+    }
+  }
+  return [...placings.values()].flatMap((group) => {
+    const traverse = group.filter((reading) => reading.kind === 'column');
+    const places = group.filter((reading) => reading.kind !== 'column');
+    return [...formOfTraverse(traverse), ...formOfPlaces(places)];
+  });
+}
+
+function formOfTraverse(traverse: readonly ColumnReading[]): readonly FormAnswer[] {
+  const [first] = traverse;
+  if (first === undefined || traverse.length < ENOUGH_ON_LINE) return [];
+  const points = traverse.map(({ height, value }) => ({ u: height, deviation: value }));
+  const { leastSquares, minimumZone } = straightness(points);
+  return [
+    {
+      placing: first.placing,
+      face: first.face,
+      of: 'line',
+      leastSquares: leastSquares.width,
+      minimumZone: minimumZone.width,
+      spread: leastSquares.spread,
+      form: formOf(points),
+      axes: [outwardNormal(first.base).axis],
+      readings: traverse.map(({ id }) => id),
+    },
+  ];
+}
+
+function formOfPlaces(
+  places: readonly (OverTheTopReading | FaceMapReading)[],
+): readonly FormAnswer[] {
+  const [first] = places;
+  if (first === undefined || places.length < ENOUGH_ON_FACE) return [];
+  const axes = axesInFace(first.face);
+  const points = places.map(({ point, value }) => ({
+    u: point[axes[0]],
+    v: point[axes[1]],
+    deviation: value,
+  }));
+  const { leastSquares, minimumZone } = flatness(points);
+  return [
+    {
+      placing: first.placing,
+      face: first.face,
+      of: first.kind === 'face map' ? 'face' : 'thickness',
+      leastSquares: leastSquares.width,
+      minimumZone: minimumZone.width,
+      spread: leastSquares.spread,
+      form: formOf(points),
+      axes,
+      readings: places.map(({ id }) => id),
+    },
+  ];
+}

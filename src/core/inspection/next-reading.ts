@@ -1,0 +1,47 @@
+import { adjust } from '../adjustment/adjustment';
+import type { Part } from '../part/part';
+import { equationsOf } from '../readings/equations-of';
+import type { Kit } from '../readings/kit';
+import type { Reading } from '../readings/reading';
+import { zoneOfRequirement } from '../zones/zone-of-requirement';
+import { furtherReadings, type Remedy } from './candidates';
+import type { Finding } from './findings';
+
+/** The further reading that would narrow a requirement's doubt most, and how far. */
+export interface NextReading {
+  readonly requirement: string;
+  readonly remedy: Remedy;
+  /** Standard uncertainty of the width now and with it, µm. */
+  readonly now: number;
+  readonly then: number;
+}
+
+/** A gain below this part of the doubt is not worth the walk. */
+const WORTH_IT = 0.02;
+
+/**
+ * The reading still possible that most reduces the doubt of the requirement hardest to decide: the
+ * one whose probability of conformity lies nearest to one half. Undefined where none is fixed, or
+ * no single reading helps.
+ */
+export function nextReading(
+  part: Part,
+  readings: readonly Reading[],
+  kit: Kit,
+  findings: readonly Finding[],
+): NextReading | undefined {
+  const fixed = findings.flatMap((finding) => (finding.fixed ? [finding] : []));
+  const [hardest] = [...fixed].sort(
+    (a, b) => Math.abs(a.probability - 0.5) - Math.abs(b.probability - 0.5),
+  );
+  if (hardest === undefined) return undefined;
+  const { requirement, zone } = hardest;
+  const options = furtherReadings(requirement, readings, part.block).flatMap((candidate) => {
+    const equations = equationsOf([...readings, ...candidate.readings], part.block, kit);
+    const then = zoneOfRequirement(requirement, part.block, adjust(equations))?.standard;
+    return then === undefined ? [] : [{ remedy: candidate.remedy, then }];
+  });
+  const [best] = options.sort((a, b) => a.then - b.then);
+  if (best === undefined || best.then > zone.standard * (1 - WORTH_IT)) return undefined;
+  return { requirement: requirement.id, ...best, now: zone.standard };
+}
