@@ -52,6 +52,17 @@ export function setupInUnits(setup: SetupEntry, units: EntryUnits): SetupEntry {
           thickness: size(place.thickness),
         })),
       };
+    case 'over the top':
+    case 'face map':
+      return {
+        ...setup,
+        places: setup.places.map((place) => ({
+          ...place,
+          up: size(place.up),
+          across: size(place.across),
+          reading: reading(place.reading),
+        })),
+      };
     case 'assumed parallel':
       return { ...setup, within: inUnit(setup.within, smallUnit(units.size)) };
   }

@@ -1,15 +1,9 @@
-import { DEFAULT_KIT, type Kit } from '../core/readings/kit';
+import { DEFAULT_KIT } from '../core/readings/kit';
 import type { LengthUnit } from '../core/units/length';
-import { fieldKey } from './field-keys';
-import { ProblemList, type Problems } from './problems';
-import { type Limits, readLength } from './read-length';
 import type { TypedLength } from './typed-length';
 
-/** What is known of the instruments and the plate, as typed. */
-export type KitEntry = Readonly<Record<keyof Kit, TypedLength>>;
-
-/** Heights are kept in mm, errors in µm. */
-const KIT_UNITS: Readonly<Record<keyof Kit, LengthUnit>> = {
+/** What of the kit is a length, with the unit that it is kept in. */
+const LENGTH_UNITS = {
   indicatorResolution: 'µm',
   indicatorError: 'µm',
   seating: 'µm',
@@ -17,43 +11,48 @@ const KIT_UNITS: Readonly<Record<keyof Kit, LengthUnit>> = {
   micrometerResolution: 'µm',
   micrometerError: 'µm',
   heightSetting: 'mm',
-};
+} as const satisfies Readonly<Record<string, LengthUnit>>;
 
-export const KIT_ITEMS = Object.keys(KIT_UNITS) as readonly (keyof Kit)[];
+export type KitLength = keyof typeof LENGTH_UNITS;
+export const KIT_LENGTHS = Object.keys(LENGTH_UNITS) as readonly KitLength[];
+
+/** What of the kit is an angle in degrees or a difference of temperature in K. */
+export const KIT_NUMBERS = ['leverAngle', 'leverWithin', 'warmth'] as const;
+export type KitNumber = (typeof KIT_NUMBERS)[number];
+
+/** How the plate's flatness is known: as the most it does under a block, or by its grade. */
+export const PLATE_KINDS = [
+  'stated',
+  'ISO 8512 grade 0',
+  'ISO 8512 grade 1',
+  'ISO 8512 grade 2',
+  'ISO 8512 grade 3',
+  'GGG-P-463c grade AA',
+  'GGG-P-463c grade A',
+  'GGG-P-463c grade B',
+] as const;
+export type PlateKind = (typeof PLATE_KINDS)[number];
+
+/** What is known of the instruments and the plate, as typed. */
+export interface KitEntry
+  extends Readonly<Record<KitLength, TypedLength>>,
+    Readonly<Record<KitNumber, string>> {
+  readonly plateKind: PlateKind;
+  readonly plateLength: TypedLength;
+  readonly plateWidth: TypedLength;
+}
 
 /** The defaults, as if typed. */
 export function defaultKit(): KitEntry {
-  return Object.fromEntries(
-    KIT_ITEMS.map((item) => [item, { text: String(DEFAULT_KIT[item]), unit: KIT_UNITS[item] }]),
-  ) as KitEntry;
-}
-
-/** A resolution of nothing would claim perfect knowledge; the rest may be 0. */
-const ABOVE_NOTHING: readonly (keyof Kit)[] = ['indicatorResolution', 'micrometerResolution'];
-
-function limitsOf(item: keyof Kit): Limits {
-  return {
-    least: ABOVE_NOTHING.includes(item) ? 0.001 : 0,
-    most: item === 'heightSetting' ? 10_000 : 1000,
-    tooSmall: ABOVE_NOTHING.includes(item) ? 'Above 0' : 'Not below 0',
-    tooLarge: 'Larger than any usable kit. Check the unit',
-  };
-}
-
-/** The kit, or undefined with what is wrong. */
-export function readKit(entry: KitEntry): {
-  readonly kit: Kit | undefined;
-  readonly problems: Problems;
-} {
-  const problems = new ProblemList();
-  const items = KIT_ITEMS.map((item) => {
-    const key = fieldKey.kit(item);
-    const read = readLength(entry[item], key, problems, limitsOf(item), 'Needed to tell the doubt');
-    return [item, (read ?? 0) / (item === 'heightSetting' ? 1000 : 1)] as const;
+  const lengths = KIT_LENGTHS.map((item) => {
+    return [item, { text: String(DEFAULT_KIT[item]), unit: LENGTH_UNITS[item] }] as const;
   });
-  const complete = problems.all.size === 0;
+  const numbers = KIT_NUMBERS.map((item) => [item, String(DEFAULT_KIT[item])] as const);
   return {
-    kit: complete ? (Object.fromEntries(items) as unknown as Kit) : undefined,
-    problems: problems.all,
+    ...(Object.fromEntries(lengths) as Record<KitLength, TypedLength>),
+    ...(Object.fromEntries(numbers) as Record<KitNumber, string>),
+    plateKind: 'stated',
+    plateLength: { text: '630', unit: 'mm' },
+    plateWidth: { text: '400', unit: 'mm' },
   };
 }

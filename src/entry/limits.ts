@@ -14,11 +14,14 @@ export const STEEPEST = 10;
 export const TOO_STEEP =
   'That is over half a degree out of square. Check this reading, its unit and the heights';
 
+/** A size and a height typed in different units meet only to rounding: as a share, far below a nanometre. */
+const ROUNDING = 1 + 1e-9;
+
 /** A height on a part `tall` mm high, in µm. */
 export function heightLimits(tall: number): Limits {
   return {
     least: 0,
-    most: tall * 1000,
+    most: tall * 1000 * ROUNDING,
     tooSmall: 'Below the plate: heights count up from it',
     tooLarge: `Above the part, which is ${trim(tall)} mm high there`,
   };
@@ -28,7 +31,7 @@ export function heightLimits(tall: number): Limits {
 export function placeLimits(long: number): Limits {
   return {
     least: 0,
-    most: long * 1000,
+    most: long * 1000 * ROUNDING,
     tooSmall: 'Off the face: distances count inward from the edge',
     tooLarge: `Off the face, which is ${trim(long)} mm long there`,
   };

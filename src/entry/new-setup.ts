@@ -42,6 +42,9 @@ export function newSetup(
     }
     case 'micrometer':
       return { kind, id, faces, places: [newPlace(units, newId), newPlace(units, newId)] };
+    case 'over the top':
+    case 'face map':
+      return { kind, id, faces, places: [] };
     case 'assumed parallel':
       return { kind, id, faces, within: blank(smallUnit(units.size)) };
   }
@@ -68,10 +71,10 @@ export function readAgain(setup: SetupEntry, newId: NewId): SetupEntry | undefin
       return {
         ...setup,
         id,
-        placings: setup.placings.map(({ face, reading }) => ({
+        placings: setup.placings.map((placing) => ({
+          ...placing,
           id: newId(),
-          face,
-          reading: emptied(reading),
+          reading: emptied(placing.reading),
         })),
       };
     case 'column':
@@ -94,6 +97,17 @@ export function readAgain(setup: SetupEntry, newId: NewId): SetupEntry | undefin
           ...place,
           id: newId(),
           thickness: emptied(place.thickness),
+        })),
+      };
+    case 'over the top':
+    case 'face map':
+      return {
+        ...setup,
+        id,
+        places: setup.places.map((place) => ({
+          ...place,
+          id: newId(),
+          reading: emptied(place.reading),
         })),
       };
     case 'assumed parallel':

@@ -32,8 +32,7 @@ export function readColumn(
         { kind, id: `${id} ${heightId}`, column, placing: id, face, base, height, value, key },
       ];
     });
-    refuseSteep(readings, problems);
-    return readings.map(({ key: _, ...reading }) => reading);
+    return withoutSteep(readings, problems).map(({ key: _, ...reading }) => reading);
   });
 }
 
@@ -58,16 +57,19 @@ function readHeights(
   return heights;
 }
 
-function refuseSteep(
-  readings: readonly (ColumnReading & { readonly key: string })[],
+type KeyedReading = ColumnReading & { readonly key: string };
+
+/** The readings that can be of a part nearly square; the first is what the others are held against. */
+function withoutSteep(
+  readings: readonly KeyedReading[],
   problems: ProblemList,
-): void {
-  const [first, ...others] = readings;
-  for (const reading of others) {
+): readonly KeyedReading[] {
+  const [first] = readings;
+  return readings.filter((reading) => {
     const { value, height } = first as ColumnReading;
     const rise = Math.abs(reading.value - value);
-    if (rise > 2 * STEEPEST * Math.abs(reading.height - height)) {
-      problems.wrong(reading.key, TOO_STEEP);
-    }
-  }
+    const steep = rise > 2 * STEEPEST * Math.abs(reading.height - height);
+    if (steep) problems.wrong(reading.key, TOO_STEEP);
+    return !steep;
+  });
 }

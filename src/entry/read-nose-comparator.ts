@@ -3,9 +3,10 @@ import type { Part } from '../core/part/part';
 import type { NoseComparatorReading } from '../core/readings/reading';
 import { fieldKey } from './field-keys';
 import { heightLimits, READING, STEEPEST, TOO_STEEP } from './limits';
+import { baseOf, isRepeat } from './placings';
 import type { ProblemList } from './problems';
 import { readLength } from './read-length';
-import type { NoseComparatorSetup } from './setup-entry';
+import type { NoseComparatorSetup, NosePlacing } from './setup-entry';
 import { isBlank } from './typed-length';
 
 /** Reads one setting of the nose comparator. */
@@ -16,21 +17,30 @@ export function readNoseComparator(
 ): readonly NoseComparatorReading[] {
   const heights = readHeights(setup, part, problems);
   const begun = setup.placings.some(({ reading }) => !isBlank(reading));
-  const readings = setup.placings.flatMap(({ id, face, reading }) => {
-    const asked = begun
-      ? `Swing round and read the ${face} side too, the setting untouched`
-      : undefined;
+  const readings = setup.placings.flatMap((placing) => {
+    const { id, face, reading } = placing;
+    const asked = begun ? missingInWords(setup, placing) : undefined;
     const value = readLength(reading, fieldKey.placing(id), problems, READING, asked);
     if (value === undefined || heights === undefined) return [];
-    const base = setup.base;
+    const base = baseOf(setup, placing);
     return [{ kind: setup.kind, id, setting: setup.id, face, base, ...heights, value }];
   });
-  refuseSteep(readings, problems);
-  return readings;
+  return withoutSteep(readings, problems);
+}
+
+function missingInWords(setup: NoseComparatorSetup, placing: NosePlacing): string {
+  const { id, face, base } = placing;
+  if (isRepeat(setup.placings, id))
+    return `Lift the block, seat it again, and read the ${face} side`;
+  if (base !== undefined) return `Stand it on its ${base} and read the ${face} side`;
+  return `Swing round and read the ${face} side too, the setting untouched`;
 }
 
 function readHeights(setup: NoseComparatorSetup, part: Part, problems: ProblemList) {
-  const limits = heightLimits(depthBehind(part.block, setup.base));
+  // Turned on its sides, the block must reach up to the indicator each time.
+  const bases = setup.placings.map((placing) => baseOf(setup, placing));
+  const tall = Math.min(...[setup.base, ...bases].map((base) => depthBehind(part.block, base)));
+  const limits = heightLimits(tall);
   const noseKey = fieldKey.noseHeight(setup.id);
   const indicatorKey = fieldKey.indicatorHeight(setup.id);
   const nose = readLength(setup.noseHeight, noseKey, problems, limits, 'Height of the nose');
@@ -49,12 +59,16 @@ function readHeights(setup: NoseComparatorSetup, part: Part, problems: ProblemLi
   return { noseHeight: nose / 1000, indicatorHeight: indicator / 1000 };
 }
 
-function refuseSteep(readings: readonly NoseComparatorReading[], problems: ProblemList): void {
-  const [first, ...others] = readings;
-  for (const { id, value, indicatorHeight, noseHeight } of others) {
+/** The readings that can be of a part nearly square; the first is what the others are held against. */
+function withoutSteep(
+  readings: readonly NoseComparatorReading[],
+  problems: ProblemList,
+): readonly NoseComparatorReading[] {
+  const [first] = readings;
+  return readings.filter(({ id, value, indicatorHeight, noseHeight }) => {
     const difference = Math.abs(value - (first as NoseComparatorReading).value);
-    if (difference > 2 * STEEPEST * (indicatorHeight - noseHeight)) {
-      problems.wrong(fieldKey.placing(id), TOO_STEEP);
-    }
-  }
+    const steep = difference > 2 * STEEPEST * (indicatorHeight - noseHeight);
+    if (steep) problems.wrong(fieldKey.placing(id), TOO_STEEP);
+    return !steep;
+  });
 }

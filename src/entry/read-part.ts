@@ -1,6 +1,7 @@
 import { AXES, type Axis } from '../core/part/faces';
 import type { Part } from '../core/part/part';
 import type { Requirement } from '../core/part/requirement';
+import { expansionOf } from './expansion-of';
 import { fieldKey } from './field-keys';
 import type { PartEntry } from './part-entry';
 import { anyWrong, ProblemList, type Problems } from './problems';
@@ -44,7 +45,12 @@ export function readPart(entry: PartEntry): PartRead {
   if (sizes.length < AXES.length) return { part: undefined, problems: problems.all };
   const size = Object.fromEntries(sizes) as Record<Axis, number>;
   return {
-    part: { block: { size }, datum: entry.datum, requirements, finished: entry.finished },
+    part: {
+      block: { size, expansion: expansionOf(entry.material) },
+      datum: entry.datum,
+      requirements,
+      finished: entry.finished,
+    },
     problems: problems.all,
   };
 }

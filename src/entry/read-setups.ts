@@ -7,6 +7,7 @@ import { readColumn } from './read-column';
 import { readLength } from './read-length';
 import { readMicrometer } from './read-micrometer';
 import { readNoseComparator } from './read-nose-comparator';
+import { readOverFace } from './read-over-face';
 import type { AssumptionSetup, SetupEntry } from './setup-entry';
 
 /** The readings that could be made of what was typed. */
@@ -30,6 +31,9 @@ function readSetup(setup: SetupEntry, part: Part, problems: ProblemList): readon
       return readColumn(setup, part, problems);
     case 'micrometer':
       return readMicrometer(setup, part, problems);
+    case 'over the top':
+    case 'face map':
+      return readOverFace(setup, part, problems);
     case 'assumed parallel':
       return readAssumption(setup, problems);
   }

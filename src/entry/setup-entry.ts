@@ -11,7 +11,7 @@ interface SetupBase {
   readonly faces: readonly [Face, Face];
 }
 
-/** One setting of the nose comparator, swung round to both faces. */
+/** One setting of the nose comparator, swung round to both faces or to all four sides. */
 export interface NoseComparatorSetup extends SetupBase {
   readonly kind: 'nose comparator';
   readonly base: Face;
@@ -23,6 +23,8 @@ export interface NoseComparatorSetup extends SetupBase {
 export interface NosePlacing {
   readonly id: string;
   readonly face: Face;
+  /** What the block stands on this time; left out, the setup's own base. */
+  readonly base?: Face;
   readonly reading: TypedLength;
 }
 
@@ -67,5 +69,28 @@ export interface AssumptionSetup extends SetupBase {
   readonly within: TypedLength;
 }
 
-export type SetupEntry = NoseComparatorSetup | ColumnSetup | MicrometerSetup | AssumptionSetup;
+/**
+ * An indicator passed over the first of the faces at several places. Over the top, the block
+ * stands on the other face, so that it reads the thickness; on jacks the first face is levelled,
+ * so that only its form is read.
+ */
+export interface OverFaceSetup extends SetupBase {
+  readonly kind: 'over the top' | 'face map';
+  readonly places: readonly OverFacePlace[];
+}
+
+export interface OverFacePlace {
+  readonly id: string;
+  readonly up: TypedLength;
+  /** Left empty it is the middle. */
+  readonly across: TypedLength;
+  readonly reading: TypedLength;
+}
+
+export type SetupEntry =
+  | NoseComparatorSetup
+  | ColumnSetup
+  | MicrometerSetup
+  | OverFaceSetup
+  | AssumptionSetup;
 export type SetupKind = SetupEntry['kind'];

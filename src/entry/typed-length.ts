@@ -23,7 +23,7 @@ export function inUnit(typed: TypedLength, unit: LengthUnit): TypedLength {
   const read = readNumber(typed.text);
   if (!read.ok) return { text: typed.text, unit };
   const length = toMicrometres(read.value, typed.unit);
-  return { text: plain(fromMicrometres(length, unit), unit), unit };
+  return { text: lengthText(fromMicrometres(length, unit), DECIMALS[unit]), unit };
 }
 
 /**
@@ -33,8 +33,9 @@ export function inUnit(typed: TypedLength, unit: LengthUnit): TypedLength {
 const DECIMALS: Readonly<Record<LengthUnit, number>> = { µm: 4, mm: 7, tenths: 5, thou: 6, in: 9 };
 
 /** Decimal text without an exponent and without idle zeros. */
-function plain(value: number, unit: LengthUnit): string {
-  const text = value.toFixed(DECIMALS[unit]).replace(/\.?0+$/, '');
+export function lengthText(value: number, decimals: number): string {
+  const fixed = value.toFixed(decimals);
+  const text = fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed;
   return text === '-0' ? '0' : text;
 }
 

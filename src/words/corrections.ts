@@ -13,10 +13,10 @@ export function correctionInWords(option: CorrectionOption, unit: LengthUnit): s
   return `The ${high} of the ${option.face} is high by ${deviation(option.wedge, unit)}. Take that off there, feathering to nothing at the ${low}.`;
 }
 
-/** Where to press, as distances in from the edges that are high: '20 mm in from the left edge'. */
+/** Where to press, as distances in from the edges that are high: '20 mm from the left edge'. */
 export function pressInWords(option: CorrectionOption, unit: 'mm' | 'in'): string {
   const places = option.pressDistances.map(
-    ({ from, distance }) => `${size(distance, unit)} in from the ${from} edge`,
+    ({ from, distance }) => `${size(distance, unit)} from the ${from} edge`,
   );
   const middle = places.length === 1 ? ', on the middle line' : '';
   return `Press ${places.join(' and ')}${middle}.`;

@@ -1,28 +1,26 @@
 import type { Estimate } from '../core/adjustment/adjustment';
 import { type Face, oppositeFace } from '../core/part/faces';
+import { expanded } from '../core/statistics/coverage';
+import type { DoubtComponent } from '../core/statistics/effective-degrees';
 import { faceLabel } from './faces';
-import { COVERAGE } from './numbers';
 
 /** Slopes below this, µm/mm, are nothing that could be shown. */
 const NOTHING = 5e-6;
 
 /** Which way a face leans: 'Right leans out at the top'. */
-export function leanInWords(face: Face, base: Face, estimate: Estimate): string {
+export function leanInWords(face: Face, base: Face, estimate: Pick<Estimate, 'value'>): string {
   if (Math.abs(estimate.value) < NOTHING) return `${faceLabel(face)} stands square`;
   const way = estimate.value > 0 ? 'out' : 'in';
   return `${faceLabel(face)} leans ${way} at the ${oppositeFace(base)}`;
 }
 
 /** True where the value is smaller than its expanded uncertainty: which way it leans is not sure. */
-export function isWithinDoubt(estimate: {
-  readonly value: number;
-  readonly standard: number;
-}): boolean {
-  return Math.abs(estimate.value) < COVERAGE * estimate.standard;
+export function isWithinDoubt(estimate: DoubtComponent & { readonly value: number }): boolean {
+  return Math.abs(estimate.value) < expanded(estimate);
 }
 
 /** How the thickness changes: 'Thicker towards the top'. */
-export function taperInWords(base: Face, estimate: Estimate): string {
+export function taperInWords(base: Face, estimate: Pick<Estimate, 'value'>): string {
   if (Math.abs(estimate.value) < NOTHING) return 'No taper';
   return `Thicker towards the ${estimate.value > 0 ? oppositeFace(base) : base}`;
 }

@@ -4,7 +4,7 @@ import { fromMicrometres, fromMillimetres, type LengthUnit } from '../core/units
 const DECIMALS: Readonly<Record<LengthUnit, number>> = { µm: 2, mm: 5, tenths: 2, thou: 3, in: 6 };
 
 /** What stands for a number that there is not. */
-export const NO_NUMBER = '–';
+const NO_NUMBER = '–';
 
 /** A number rounded for showing, with a true minus sign and no minus zero. */
 export function rounded(value: number, decimals: number): string {
@@ -23,13 +23,14 @@ export function deviation(micrometres: number, unit: LengthUnit): string {
   return `${deviationNumber(micrometres, unit)} ${unit}`;
 }
 
-/** Coverage factor for about 95 % of a normal distribution (GUM 6.3.3). */
-export const COVERAGE = 2;
-
-/** A deviation with its expanded uncertainty: '1.82 ± 1.27 µm'. */
-export function withDoubt(micrometres: number, standard: number, unit: LengthUnit): string {
+/** A deviation with its expanded uncertainty, both in µm: '1.82 ± 1.27 µm'. */
+export function withDoubt(
+  micrometres: number,
+  expandedUncertainty: number,
+  unit: LengthUnit,
+): string {
   const value = deviationNumber(micrometres, unit);
-  return `${value} ± ${deviationNumber(standard * COVERAGE, unit)} ${unit}`;
+  return `${value} ± ${deviationNumber(expandedUncertainty, unit)} ${unit}`;
 }
 
 /** A size or height of `millimetres` in the shop's unit, without idle zeros: '90 mm', '3.5 in'. */
@@ -48,6 +49,11 @@ export function probabilityInWords(probability: number): string {
 }
 
 /** An angle in arc seconds with its expanded uncertainty: '4.18 ± 2.90″'. */
-export function arcSecondsWithDoubt(seconds: number, standard: number): string {
-  return `${rounded(seconds, 2)} ± ${rounded(standard * COVERAGE, 2)}″`;
+export function arcSecondsWithDoubt(seconds: number, expandedUncertainty: number): string {
+  return `${rounded(seconds, 2)} ± ${rounded(expandedUncertainty, 2)}″`;
+}
+
+/** Degrees of freedom: '8', '31', or '∞'. */
+export function degreesInWords(degrees: number): string {
+  return degrees > 1000 ? '∞' : String(Math.floor(degrees));
 }

@@ -1,6 +1,6 @@
 import type { Remedy } from '../core/inspection/candidates';
 import { oppositeFace } from '../core/part/faces';
-import { pairName } from './faces';
+import { highSideName, pairName } from './faces';
 
 /** What would fix a quantity that the readings do not, as one sentence; any one of the sets will do. */
 export function remediesInWords(sets: readonly (readonly Remedy[])[]): string {
@@ -18,12 +18,13 @@ export function remediesInWords(sets: readonly (readonly Remedy[])[]): string {
 function atCorners(remedy: Extract<Remedy, { kind: 'micrometer at a corner' }>, count: number) {
   const pair = pairName([remedy.face, oppositeFace(remedy.face)]);
   if (count === 1) {
-    return `Measure between ${pair} with the micrometer at one more place, near the ${remedy.towards.join(' ')} corner`;
+    return `Measure between ${pair} with the micrometer at one more place, near the ${highSideName(remedy.towards)}`;
   }
   return `Measure between ${pair} with the micrometer at ${count === 2 ? 'two' : 'three'} more places, near the corners and not all in one line`;
 }
 
-function remedyInWords(remedy: Remedy): string {
+/** One piece of further work, as the middle of a sentence. */
+export function remedyInWords(remedy: Remedy): string {
   switch (remedy.kind) {
     case 'swing to the other side':
       return `swing the same setting round and read the ${remedy.face} side`;
@@ -35,6 +36,10 @@ function remedyInWords(remedy: Remedy): string {
       return `measure between ${pairName([remedy.face, oppositeFace(remedy.face)])} with a micrometer at two heights`;
     case 'micrometer at a corner':
       return atCorners(remedy, 1).replace(/^M/, 'm');
+    case 'turn on all four sides':
+      return 'turn it on all four sides, the same setting untouched';
+    case 'seat again and read':
+      return `lift the block, seat it again, and read the ${remedy.face} side with the same setting`;
     case 'assume parallel':
       return `say within what ${pairName([remedy.face, oppositeFace(remedy.face)])} are parallel`;
   }

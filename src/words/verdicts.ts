@@ -10,10 +10,13 @@ export const VERDICT_LABELS: Readonly<Record<Verdict, string>> = {
 };
 
 /** How sure the verdict is, as a sentence. */
-export function verdictInWords(finding: Extract<Finding, { fixed: true }>): string {
-  const chance = probabilityInWords(finding.probability);
-  const against = probabilityInWords(1 - finding.probability);
-  switch (finding.verdict) {
+export function verdictInWords({
+  probability,
+  verdict,
+}: Pick<Extract<Finding, { fixed: true }>, 'probability' | 'verdict'>): string {
+  const chance = probabilityInWords(probability);
+  const against = probabilityInWords(1 - probability);
+  switch (verdict) {
     case 'in':
       return `The chance that it meets the drawing is ${chance}.`;
     case 'out':

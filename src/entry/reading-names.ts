@@ -1,0 +1,63 @@
+import type { Face } from '../core/part/faces';
+import { sitReading } from '../core/readings/unknowns';
+import { baseOf, isFourSided } from './placings';
+import type { ColumnPlacing, ColumnSetup, NoseComparatorSetup, SetupEntry } from './setup-entry';
+
+/** What each reading is called, by its id: 'Right side, seating 2', 'Left at 80'. */
+export function readingNames(setups: readonly SetupEntry[]): ReadonlyMap<string, string> {
+  return new Map(setups.flatMap(namesIn));
+}
+
+type Names = readonly (readonly [string, string])[];
+
+function namesIn(setup: SetupEntry): Names {
+  switch (setup.kind) {
+    case 'nose comparator':
+      return setup.placings.map((placing, index) => [placing.id, noseName(setup, index)]);
+    case 'column':
+      return setup.placings.flatMap((placing): Names => {
+        const name = traverseName(setup, placing);
+        const rows = setup.heights.map(
+          ({ id, height }) => [`${placing.id} ${id}`, `${name} at ${height.text.trim()}`] as const,
+        );
+        return [...rows, [sitReading(placing.id), `${name}: how the block sat`]];
+      });
+    case 'micrometer':
+      return setup.places.map(({ id }, index) => [
+        id,
+        `Micrometer ${setup.faces.join(' to ')}, place ${index + 1}`,
+      ]);
+    case 'over the top':
+    case 'face map': {
+      const [face] = setup.faces;
+      const places: Names = setup.places.map(({ id }, index) => [
+        id,
+        `${label(face)}, place ${index + 1}`,
+      ]);
+      return [...places, [sitReading(setup.id), `${label(face)}: how the block sat`]];
+    }
+    case 'assumed parallel':
+      return [[setup.id, `${setup.faces.join(' and ')} taken as parallel`]];
+  }
+}
+
+function noseName(setup: NoseComparatorSetup, index: number): string {
+  const placing = setup.placings[index];
+  if (placing === undefined) throw new RangeError('There is no such placing');
+  const alike = (other: typeof placing) =>
+    other.face === placing.face && baseOf(setup, other) === baseOf(setup, placing);
+  const seating = setup.placings.slice(0, index + 1).filter(alike).length;
+  const stand = isFourSided(setup) ? ` on ${baseOf(setup, placing)}` : '';
+  return `${label(placing.face)} side${stand}${seating > 1 ? `, seating ${seating}` : ''}`;
+}
+
+/** A traverse of a column by its side, and by its seating where it repeats one: 'Right, seating 2'. */
+export function traverseName(setup: ColumnSetup, placing: ColumnPlacing): string {
+  const alike = setup.placings.filter(({ face }) => face === placing.face);
+  const seating = alike.indexOf(placing) + 1;
+  return `${label(placing.face)}${seating > 1 ? `, seating ${seating}` : ''}`;
+}
+
+function label(face: Face): string {
+  return face.charAt(0).toUpperCase() + face.slice(1);
+}

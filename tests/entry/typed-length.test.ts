@@ -1,0 +1,84 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { LengthUnit } from '../../src/core/units/length';
+import { blank, inUnit, isBlank, smallUnit } from '../../src/entry/typed-length';
+import { inch, micro, mm, tenths } from './support/typed';
+
+/** Decimal text of `count` steps of 10^-`decimals`, as short as can be; by digits, not by division. */
+function decimalText(count: number, decimals: number): string {
+  const digits = String(Math.abs(count)).padStart(decimals + 1, '0');
+  const text = `${digits.slice(0, -decimals)}.${digits.slice(-decimals)}`.replace(/\.?0+$/, '');
+  return count < 0 ? `-${text}` : text;
+}
+
+describe('a length put into another unit', () => {
+  it.each([
+    [mm('25.4'), 'in', '1'],
+    [mm('60'), 'in', '2.362204724'],
+    [mm('0.005'), 'µm', '5'],
+    [mm('0.00254'), 'tenths', '1'],
+    [inch('1'), 'mm', '25.4'],
+    [inch('-0.001'), 'thou', '-1'],
+    [micro('2.54'), 'tenths', '1'],
+    [micro('25.4'), 'thou', '1'],
+    [micro('-12,7'), 'tenths', '-5'],
+    [tenths('10'), 'µm', '25.4'],
+    [tenths('10'), 'thou', '1'],
+    [micro('100'), 'mm', '0.1'],
+    [mm('100'), 'µm', '100000'],
+    [mm('0'), 'in', '0'],
+    [micro('-0.00001'), 'mm', '0'],
+    [micro('0.0254'), 'in', '0.000001'],
+  ] as const)('%o in %s is %s', (typed, unit, text) => {
+    expect(inUnit(typed, unit)).toEqual({ text, unit });
+  });
+
+  it('is left as typed where it is in that unit already', () => {
+    expect(inUnit(mm(' 01,50 '), 'mm')).toEqual(mm(' 01,50 '));
+  });
+
+  it.each(['', ' ', '-', 'abc', '1.2.3', '1234567890123456'])(
+    'keeps %j, which is no number, to be put right',
+    (text) => {
+      expect(inUnit(mm(text), 'in')).toEqual(inch(text));
+    },
+  );
+});
+
+/** The decimals that are kept of each unit, there and back: to a tenth of a nanometre or a millionth of an inch. */
+const TYPED = { µm: 4, mm: 7, tenths: 2, thou: 3, in: 6 } as const satisfies Record<
+  LengthUnit,
+  number
+>;
+const UNITS = Object.keys(TYPED) as LengthUnit[];
+
+describe.each(UNITS)('a length typed in %s', (unit) => {
+  it.each(UNITS)('is the same again after it was in %s', (between) => {
+    // Up to 3 m or 120 inches.
+    const most = unit === 'mm' || unit === 'µm' ? 3e10 : 1.2e8;
+    const steps = fc.integer({ min: -most, max: most });
+    fc.assert(
+      fc.property(fc.oneof(steps, fc.integer({ min: -999, max: 999 })), (count) => {
+        const typed = { text: decimalText(count, TYPED[unit]), unit };
+        expect(inUnit(inUnit(typed, between), unit)).toEqual(typed);
+      }),
+    );
+  });
+});
+
+describe('an empty field', () => {
+  it('has a unit and no text', () => {
+    expect(blank('thou')).toEqual({ text: '', unit: 'thou' });
+    expect(isBlank(blank('mm'))).toBe(true);
+  });
+
+  it('may hold spaces, but nothing else', () => {
+    expect(isBlank(mm('  '))).toBe(true);
+    expect(isBlank(mm('-'))).toBe(false);
+    expect(isBlank(mm('0'))).toBe(false);
+  });
+});
+
+it('small lengths go with sizes: µm with mm, tenths with inches', () => {
+  expect([smallUnit('mm'), smallUnit('in')]).toEqual(['µm', 'tenths']);
+});

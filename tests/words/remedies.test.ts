@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import type { Remedy } from '../../src/core/inspection/candidates';
+import { remediesInWords } from '../../src/words/remedies';
+
+const SWING: Remedy = { kind: 'swing to the other side', setting: 's', face: 'left' };
+const TRAVERSE: Remedy = { kind: 'traverse the other side', column: 'c', face: 'front' };
+const COMPARE: Remedy = { kind: 'compare both sides', faces: ['right', 'left'], base: 'bottom' };
+const HEIGHTS: Remedy = { kind: 'micrometer at two heights', face: 'back', base: 'bottom' };
+const ASSUME: Remedy = { kind: 'assume parallel', face: 'right' };
+const corner = (side: 'back' | 'front', end: 'left' | 'right'): Remedy => {
+  return { kind: 'micrometer at a corner', face: 'top', towards: [end, side] };
+};
+
+describe('one piece of work', () => {
+  it.each([
+    [SWING, 'Swing the same setting round and read the left side.'],
+    [TRAVERSE, 'Run the same column up the front side.'],
+    [COMPARE, 'Read right and left with one setting.'],
+    [HEIGHTS, 'Measure between back and front with a micrometer at two heights.'],
+    [ASSUME, 'Say within what right and left are parallel.'],
+  ])('%o', (remedy, sentence) => {
+    expect(remediesInWords([[remedy]])).toBe(sentence);
+  });
+
+  it('at a corner is named as the corners are elsewhere, and one stands for all that would do', () => {
+    expect(remediesInWords([[corner('back', 'left')], [corner('front', 'right')]])).toBe(
+      'Measure between top and bottom with the micrometer at one more place, near the back left corner.',
+    );
+  });
+});
+
+describe('several pieces of work', () => {
+  it('that are all needed are joined by and', () => {
+    expect(remediesInWords([[COMPARE, ASSUME]])).toBe(
+      'Read right and left with one setting, and say within what right and left are parallel.',
+    );
+  });
+
+  it('of which any will do are joined by or', () => {
+    expect(remediesInWords([[HEIGHTS], [ASSUME]])).toBe(
+      'Measure between back and front with a micrometer at two heights; or say within what right and left are parallel.',
+    );
+  });
+
+  it('can be sets to choose from', () => {
+    expect(
+      remediesInWords([
+        [SWING, HEIGHTS],
+        [SWING, ASSUME],
+      ]),
+    ).toBe(
+      'Swing the same setting round and read the left side, and measure between back and front with a micrometer at two heights; or swing the same setting round and read the left side, and say within what right and left are parallel.',
+    );
+  });
+
+  it.each([
+    [2, 'two'],
+    [3, 'three'],
+  ])('at %d corners are only counted, as any will do', (count, word) => {
+    const corners = [corner('back', 'left'), corner('back', 'right'), corner('front', 'left')];
+    expect(remediesInWords([corners.slice(0, count), corners.slice(-count)])).toBe(
+      `Measure between top and bottom with the micrometer at ${word} more places, near the corners and not all in one line.`,
+    );
+  });
+});
+
+it('where no single further reading helps, it says so', () => {
+  expect(remediesInWords([])).toBe('No single further reading fixes it: begin a new setup.');
+});

@@ -1,0 +1,67 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Verdict } from '../../src/core/verdict/conformity';
+import { probabilityInWords } from '../../src/words/numbers';
+import { VERDICT_LABELS, verdictInWords } from '../../src/words/verdicts';
+
+describe('a probability', () => {
+  it.each([
+    [1, 'more than 99.9 %'],
+    [0.99901, 'more than 99.9 %'],
+    [0.999, '99.9 %'],
+    [0.9954, '99.5 %'],
+    [0.99, '99 %'],
+    [0.984, '98 %'],
+    [0.5, '50 %'],
+    [0.01, '1 %'],
+    [0.0049, '0.5 %'],
+    [0.001, '0.1 %'],
+    [0.00099, 'less than 0.1 %'],
+    [0, 'less than 0.1 %'],
+  ])('of %d is %s', (probability, words) => {
+    expect(probabilityInWords(probability)).toBe(words);
+  });
+
+  it('is never said to be 100 % or 0 %', () => {
+    const near = fc.integer({ min: -1000, max: 1000 }).map((steps) => steps / 1e5);
+    const any = fc.oneof(
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      near.map((distance) => Math.abs(distance)),
+      near.map((distance) => 1 - Math.abs(distance)),
+    );
+    fc.assert(
+      fc.property(any, (probability) => {
+        expect(probabilityInWords(probability)).not.toMatch(/(?<![\d.])(100|0)(\.0)? %/);
+      }),
+    );
+  });
+});
+
+describe('a verdict', () => {
+  const said = (verdict: Verdict, probability: number) => verdictInWords({ probability, verdict });
+
+  it('of in tells the chance that it meets the drawing', () => {
+    expect(said('in', 0.984)).toBe('The chance that it meets the drawing is 98 %.');
+  });
+
+  it('of out tells the chance that it does not', () => {
+    expect(said('out', 0.03)).toBe('The chance that it is outside the drawing is 97 %.');
+    expect(said('out', 1e-20)).toBe(
+      'The chance that it is outside the drawing is more than 99.9 %.',
+    );
+  });
+
+  it('that cannot be given says so, and what helps', () => {
+    expect(said('too close to call', 0.7)).toBe(
+      'The chance that it meets the drawing is 70 %: not enough to say so, nor to deny it. More seatings narrow the doubt.',
+    );
+  });
+
+  it('has a heading', () => {
+    expect(VERDICT_LABELS).toEqual({
+      in: 'In',
+      out: 'Out',
+      'too close to call': 'Too close to call',
+    });
+  });
+});
