@@ -1,12 +1,14 @@
+import type { Finding } from '../core/inspection/findings';
 import { type InspectionAnswer, inspect } from '../core/inspection/inspect';
 import type { Part } from '../core/part/part';
-import { readKit } from '../entry/kit-entry';
 import type { PartEntry } from '../entry/part-entry';
 import { anyWrong, type Problems } from '../entry/problems';
+import { readKit } from '../entry/read-kit';
 import { readPart } from '../entry/read-part';
 import { readSetups } from '../entry/read-setups';
 import type { InspectionRecord } from '../store/records';
 import { level, shop } from './shop';
+import { simulatedZone } from './zone-form/simulated-zones';
 
 /** What an inspection says, or why it says nothing yet. */
 export interface Worked {
@@ -28,7 +30,8 @@ export function workOut(inspection: InspectionRecord, now: PartEntry): Worked {
   if (part === undefined || anyWrong(partProblems)) {
     return { part: undefined, problems: NONE, answer: undefined, silence: 'part' };
   }
-  const { readings, problems } = readSetups(inspection.setups, part);
+  const { readings: typed, problems } = readSetups(inspection.setups, part);
+  const readings = typed.filter(({ id }) => inspection.leftOut?.[id] === undefined);
   const { kit } = readKit(inspection.closed?.kit ?? shop.value.kit);
   const silent = (silence: NonNullable<Worked['silence']>): Worked => {
     return { part, problems, answer: undefined, silence };
@@ -36,5 +39,15 @@ export function workOut(inspection: InspectionRecord, now: PartEntry): Worked {
   if (anyWrong(problems)) return silent('wrong');
   if (kit === undefined || level.value === undefined) return silent('kit');
   if (readings.length === 0) return silent('nothing read');
-  return { part, problems, answer: inspect(part, readings, kit, level.value) };
+  const answer = inspect(part, readings, kit, level.value);
+  return { part, problems, answer: { ...answer, findings: answer.findings.map(withItsForm) } };
+}
+
+/** The finding with its form taken in, as soon as that is worked out. */
+function withItsForm(finding: Finding): Finding {
+  if (!finding.fixed || finding.formPoints.length === 0) return finding;
+  const withForm = simulatedZone(finding);
+  if (withForm === undefined) return finding;
+  const { probability, verdict } = withForm;
+  return { ...finding, withForm, probability, verdict };
 }

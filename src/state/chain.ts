@@ -5,8 +5,8 @@ import type { PartEntry } from '../entry/part-entry';
 import type { SetupEntry, SetupKind } from '../entry/setup-entry';
 import { FORMAT, type InspectionRecord, type WorkRecord } from '../store/records';
 import { loadChain } from '../store/shop-store';
-import { keep } from './saving';
-import { entryUnits, newId, now, shop, unread } from './shop';
+import { keep, keepLeftBehind } from './saving';
+import { entryUnits, loading, newId, now, shop, unread } from './shop';
 
 /** One link of a part's chain. */
 export type Link = InspectionRecord | WorkRecord;
@@ -16,11 +16,22 @@ export const chain = signal<{ readonly part: string; readonly links: readonly Li
   undefined,
 );
 
+/** The part that was asked for last. */
+let wanted: string | undefined;
+
 /** Opens the chain of `part`, unless it is open already. */
 export async function openChain(part: string): Promise<void> {
+  wanted = part;
   if (chain.value?.part === part) return;
   chain.value = undefined;
-  const loaded = await loadChain(part);
+  await keepLeftBehind();
+  const loaded = await loadChain(part).catch((error: unknown) => {
+    console.error(error);
+    loading.value = 'failed';
+  });
+  if (loaded === undefined) return;
+  // Another part may have been asked for since, or this one opened by an earlier call.
+  if (wanted !== part || chain.peek()?.part === part) return;
   if (loaded.damaged + loaded.newer > 0) {
     unread.value = { damaged: loaded.damaged, newer: loaded.newer };
   }
@@ -65,13 +76,27 @@ export function setSetups(inspection: InspectionRecord, setups: readonly SetupEn
   putLinks(inspection.part, [{ ...inspection, setups }]);
 }
 
-export function addSetup(
+/** Takes a reading out of the reckoning. What was typed stays, and so does the reason. */
+export function leaveOut(inspection: InspectionRecord, reading: string, why: string): void {
+  const leftOut = { ...inspection.leftOut, [reading]: { at: now(), why } };
+  putLinks(inspection.part, [{ ...inspection, leftOut }]);
+}
+
+/** Takes a reading back into the reckoning. */
+export function putBack(inspection: InspectionRecord, reading: string): void {
+  const { [reading]: _, ...leftOut } = inspection.leftOut ?? {};
+  putLinks(inspection.part, [{ ...inspection, leftOut }]);
+}
+
+/** Adds a setup of each kind for a pair of faces, changed by `then` where it is given. */
+export function addSetups(
   inspection: InspectionRecord,
-  kind: SetupKind,
+  kinds: readonly SetupKind[],
   { faces, base }: PairToRead,
+  then: (setup: SetupEntry) => SetupEntry = (setup) => setup,
 ): void {
-  const setup = newSetup(kind, faces, base, entryUnits.value, newId);
-  setSetups(inspection, [...inspection.setups, setup]);
+  const added = kinds.map((kind) => then(newSetup(kind, faces, base, entryUnits.value, newId)));
+  setSetups(inspection, [...inspection.setups, ...added]);
 }
 
 /** Finishes the readings: from now on they are worked out with the part and the kit as they are now. */

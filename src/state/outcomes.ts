@@ -1,6 +1,8 @@
 import { type Outcome, outcomeOf } from '../core/correction/outcome';
 import { type Rate, rateOf } from '../core/correction/rate';
 import type { Finding } from '../core/inspection/findings';
+import type { Face } from '../core/part/faces';
+import type { Requirement } from '../core/part/requirement';
 import type { PartEntry } from '../entry/part-entry';
 import { readCount } from '../entry/read-count';
 import type { InspectionRecord, WorkRecord } from '../store/records';
@@ -38,6 +40,7 @@ export function workOutcome(
   });
   const block = workOut(last, entry).part?.block;
   if (before === undefined || after === undefined || block === undefined) return undefined;
+  if (!asksTheSame(before.requirement, after.requirement, work.face)) return undefined;
   const outcome = outcomeOf(before.requirement, work.face, before.zone, after.zone, block);
   const amount = readCount(work.amount.text).count;
   return {
@@ -46,6 +49,12 @@ export function workOutcome(
     outcome,
     rate: amount === undefined ? undefined : rateOf(outcome, amount),
   };
+}
+
+/** False where the line of the drawing has become another one since, or was never about the worked face. */
+function asksTheSame(before: Requirement, after: Requirement, worked: Face): boolean {
+  const same = before.face === after.face && before.datum === after.datum;
+  return same && (before.face === worked || before.datum === worked);
 }
 
 /** The readings that followed `work` with no other work between. */

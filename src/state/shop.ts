@@ -1,12 +1,13 @@
 import { computed, signal } from '@preact/signals';
 import type { Kit } from '../core/readings/kit';
-import { defaultKit, type KitEntry, readKit } from '../entry/kit-entry';
+import { defaultKit, type KitEntry } from '../entry/kit-entry';
 import type { NewId } from '../entry/new-id';
 import type { EntryUnits } from '../entry/new-setup';
 import { readNumber } from '../entry/number';
+import { readKit } from '../entry/read-kit';
 import { FORMAT, type PartRecord, type ShopRecord, type ShopUnits } from '../store/records';
 import { loadParts, loadShop } from '../store/shop-store';
-import { keep } from './saving';
+import { keep, keepLeftBehind } from './saving';
 
 /** Ids and times come from the browser here and nowhere else. */
 export const newId: NewId = () => crypto.randomUUID();
@@ -20,6 +21,9 @@ export const unread = signal({ damaged: 0, newer: 0 });
 
 /** All parts by id, newest change last. */
 export const parts = signal<ReadonlyMap<string, PartRecord>>(new Map());
+
+/** True where the stored record of the shop could not be read. */
+let shopUnread = false;
 
 export const shop = signal<ShopRecord>({
   format: FORMAT,
@@ -54,12 +58,17 @@ export const level = computed<number | undefined>(() => readLevel(shop.value.lev
 /** Reads the shop and the parts from the database. */
 export async function openShop(): Promise<void> {
   try {
+    await keepLeftBehind();
     const [stored, loaded] = await Promise.all([loadShop(), loadParts()]);
-    if (stored !== undefined) shop.value = stored;
+    if (stored.records[0] !== undefined) shop.value = stored.records[0];
+    shopUnread = stored.damaged + stored.newer > 0;
     const byAge = [...loaded.records].sort((a, b) => a.made.localeCompare(b.made));
     // A part begun before the database answered must not be lost from the list.
     parts.value = new Map([...byAge.map((part) => [part.id, part] as const), ...parts.value]);
-    unread.value = { damaged: loaded.damaged, newer: loaded.newer };
+    unread.value = {
+      damaged: stored.damaged + loaded.damaged,
+      newer: stored.newer + loaded.newer,
+    };
     loading.value = 'ready';
   } catch (error) {
     console.error(error);
@@ -74,7 +83,8 @@ export function putPart(part: PartRecord): void {
 
 function putShop(changed: Partial<Pick<ShopRecord, 'kit' | 'units' | 'level'>>): void {
   const record = { ...shop.value, ...changed };
-  keep([record]);
+  // A record that could not be read is left as it is: it may be of a newer version.
+  if (!shopUnread) keep([record]);
   shop.value = record;
 }
 

@@ -10,11 +10,12 @@ export function keyOf(record: StoredRecord): string {
     case 'work':
       return `${chainPrefix(record.part)}work/${record.id}`;
     case 'shop':
-      return 'shop';
+      return SHOP_KEY;
   }
 }
 
 export const PART_PREFIX = 'part/';
+export const SHOP_KEY = 'shop';
 
 /** Prefix of everything that happened to a part. */
 export function chainPrefix(part: string): string {

@@ -28,6 +28,8 @@ export interface InspectionRecord extends RecordBase {
   readonly id: string;
   readonly part: string;
   readonly setups: readonly SetupEntry[];
+  /** Readings that were taken out of the reckoning, by their id: when, and why. They stay on record. */
+  readonly leftOut?: Readonly<Record<string, { readonly at: string; readonly why: string }>>;
   /** Present once the readings are finished: what the numbers were worked out with. */
   readonly closed?: {
     readonly at: string;

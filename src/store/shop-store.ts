@@ -1,6 +1,6 @@
-import { get, promisifyRequest, setMany } from 'idb-keyval';
+import { get, promisifyRequest } from 'idb-keyval';
 import { records } from './database';
-import { chainPrefix, keyOf, PART_PREFIX } from './keys';
+import { chainPrefix, keyOf, PART_PREFIX, SHOP_KEY } from './keys';
 import type { InspectionRecord, PartRecord, ShopRecord, StoredRecord, WorkRecord } from './records';
 import { upgrade } from './upgrades';
 
@@ -13,16 +13,22 @@ export interface Loaded<R extends StoredRecord> {
 
 /** Writes all of `changed` in one transaction: either all are kept or none. */
 export function save(changed: readonly StoredRecord[]): Promise<void> {
-  return setMany(
-    changed.map((record) => [keyOf(record), record]),
-    records,
-  );
+  return records('readwrite', (store) => {
+    try {
+      for (const record of changed) store.put(record, keyOf(record));
+    } catch (error) {
+      // A record that cannot be stored must not leave the ones before it behind.
+      store.transaction.abort();
+      throw error;
+    }
+    return promisifyRequest(store.transaction);
+  });
 }
 
-/** What holds for the whole shop, or undefined before the first change of it. */
-export async function loadShop(): Promise<ShopRecord | undefined> {
-  const upgraded = upgrade(await get('shop', records));
-  return upgraded.ok && upgraded.record.kind === 'shop' ? upgraded.record : undefined;
+/** What holds for the whole shop: no record before the first change of it. */
+export async function loadShop(): Promise<Loaded<ShopRecord>> {
+  const stored = await get<unknown>(SHOP_KEY, records);
+  return sorted<ShopRecord>(stored === undefined ? [] : [stored]);
 }
 
 /** All parts. */
@@ -40,6 +46,11 @@ async function loadRange<R extends StoredRecord>(prefix: string): Promise<Loaded
   const stored = await records('readonly', (store) =>
     promisifyRequest<unknown[]>(store.getAll(range)),
   );
+  return sorted<R>(stored);
+}
+
+/** Stored values as records of today's format, and how many of them are none. */
+function sorted<R extends StoredRecord>(stored: readonly unknown[]): Loaded<R> {
   const upgraded = stored.map((value) => upgrade(value));
   return {
     records: upgraded.flatMap((result) => (result.ok ? [result.record as R] : [])),

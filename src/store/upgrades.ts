@@ -6,12 +6,13 @@ export type UpgradeStep = (record: Record<string, unknown>) => Record<string, un
 /** Steps by the format that they start from. Format 1 is the first there ever was. */
 const STEPS: ReadonlyMap<number, UpgradeStep> = new Map();
 
-const KINDS: readonly string[] = [
-  'part',
-  'inspection',
-  'work',
-  'shop',
-] satisfies StoredRecord['kind'][];
+/** What every record of a kind has had since format 1: without it, nothing can be made of it. */
+const NEEDED: Readonly<Record<StoredRecord['kind'], Readonly<Record<string, string>>>> = {
+  part: { made: 'string', id: 'string', entry: 'object' },
+  inspection: { made: 'string', id: 'string', part: 'string', setups: 'object' },
+  work: { made: 'string', id: 'string', part: 'string', after: 'string', amount: 'object' },
+  shop: { made: 'string', kit: 'object', units: 'object' },
+};
 
 /** A stored value as a record of today's format, or why it cannot be. */
 export type Upgraded =
@@ -27,19 +28,34 @@ export function upgrade(
   steps: ReadonlyMap<number, UpgradeStep> = STEPS,
   current = FORMAT,
 ): Upgraded {
-  if (!isRecord(stored)) return { ok: false, reason: 'damaged' };
-  let record = stored;
-  for (let format = stored.format; format < current; format += 1) {
+  if (!hasFormat(stored)) return { ok: false, reason: 'damaged' };
+  if (stored.format > current) return { ok: false, reason: 'newer' };
+  if (!hasWhatItNeeds(stored)) return { ok: false, reason: 'damaged' };
+  let record: Record<string, unknown> = stored;
+  for (let { format } = stored; format < current; format += 1) {
     const step = steps.get(format);
     if (step === undefined) return { ok: false, reason: 'damaged' };
-    record = { ...step(record), format: format + 1 } as typeof stored;
+    try {
+      record = { ...step(record), format: format + 1 };
+    } catch {
+      // The step found less than its format promises.
+      return { ok: false, reason: 'damaged' };
+    }
   }
-  if (record.format > current) return { ok: false, reason: 'newer' };
   return { ok: true, record: record as unknown as StoredRecord };
 }
 
-function isRecord(stored: unknown): stored is Record<string, unknown> & { format: number } {
+function hasFormat(stored: unknown): stored is Record<string, unknown> & { format: number } {
   if (typeof stored !== 'object' || stored === null) return false;
   const { format, kind } = stored as Record<string, unknown>;
-  return Number.isInteger(format) && (format as number) >= 1 && KINDS.includes(kind as string);
+  return Number.isInteger(format) && (format as number) >= 1 && typeof kind === 'string';
+}
+
+function hasWhatItNeeds(stored: Record<string, unknown>): boolean {
+  const { kind } = stored;
+  if (!Object.hasOwn(NEEDED, kind as string)) return false;
+  return Object.entries(NEEDED[kind as StoredRecord['kind']]).every(([name, type]) => {
+    const value = stored[name];
+    return value !== null && typeof value === type;
+  });
 }

@@ -1,0 +1,78 @@
+import { simulateZone } from '../../core/verdict/monte-carlo';
+import type { Answer, Question } from './questions';
+
+/** Works out one question at a time, in a worker; where there is none, between two frames here. */
+export class Reckoner {
+  #worker: Worker | undefined;
+  #broken = typeof Worker === 'undefined';
+  #question: Question | undefined;
+  readonly #answered: (answer: Answer) => void;
+  readonly #failed: (error: unknown) => void;
+
+  constructor(answered: (answer: Answer) => void, failed: (error: unknown) => void) {
+    this.#answered = answered;
+    this.#failed = failed;
+  }
+
+  get question(): Question | undefined {
+    return this.#question;
+  }
+
+  start(question: Question): void {
+    this.#question = question;
+    this.#worker ??= this.#broken ? undefined : this.#open();
+    if (this.#worker === undefined) whenIdle(() => this.#workHere(question));
+    else this.#worker.postMessage(question);
+  }
+
+  /** Leaves the question. A worker in the midst of it hears nothing: only ending it ends the work. */
+  stop(): void {
+    this.#worker?.terminate();
+    this.#worker = undefined;
+    this.#question = undefined;
+  }
+
+  #open(): Worker | undefined {
+    try {
+      const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+      worker.onmessage = ({ data }: MessageEvent<Answer>) => {
+        if (data.key === this.#question?.key) this.#finish(() => this.#answered(data));
+      };
+      worker.onerror = () => this.#withoutWorker();
+      worker.onmessageerror = () => this.#withoutWorker();
+      return worker;
+    } catch {
+      this.#broken = true;
+      return undefined;
+    }
+  }
+
+  /** An old browser, a strict policy or a lost file: the work is still to be done. */
+  #withoutWorker(): void {
+    const question = this.#question;
+    this.#broken = true;
+    this.stop();
+    if (question !== undefined) this.start(question);
+  }
+
+  #workHere(question: Question): void {
+    if (this.#question !== question) return;
+    try {
+      const zone = simulateZone(question.zone);
+      this.#finish(() => this.#answered({ key: question.key, zone }));
+    } catch (error) {
+      this.#finish(() => this.#failed(error));
+    }
+  }
+
+  #finish(report: () => void): void {
+    this.#question = undefined;
+    report();
+  }
+}
+
+function whenIdle(work: () => void): void {
+  // Safari has no idle turns.
+  if (typeof requestIdleCallback === 'undefined') setTimeout(work);
+  else requestIdleCallback(work);
+}

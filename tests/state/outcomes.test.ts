@@ -1,0 +1,109 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { PartEntry } from '../../src/entry/part-entry';
+import type { Link } from '../../src/state/chain';
+import { workOutcome } from '../../src/state/outcomes';
+import { shop } from '../../src/state/shop';
+import type { InspectionRecord, WorkRecord } from '../../src/store/records';
+import { micrometerSetup } from '../entry/support/setups';
+import { startAfresh } from './support/fresh';
+import { BLOCK, compared, workOn } from './support/inspections';
+
+beforeEach(startAfresh);
+
+/*
+ * Before, the comparator shows 34 and 31: right leans out by 3/148 µm/mm. After, 33 and 32: by
+ * 1/148. So 2/148 µm/mm have gone.
+ */
+const BEFORE = compared('before', '34', '31');
+const AFTER = compared('after', '33', '32');
+
+function outcome(work: WorkRecord, after: InspectionRecord = AFTER, between: readonly Link[] = []) {
+  return workOutcome(work, [BEFORE, work, ...between, after], BLOCK);
+}
+
+describe('what work has done', () => {
+  it('on the bottom is the angle over its 60 mm', () => {
+    const done = outcome(workOn('bottom', '20'));
+    expect(done?.outcome.wedge).toBeCloseTo((60 * 2) / 148, 9); // 0.811 µm
+    expect(done?.rate?.value).toBeCloseTo((60 * 2) / 148 / 20, 9);
+  });
+
+  it('on the right is the angle over its 90 mm', () => {
+    const done = outcome(workOn('right', '40'));
+    expect(done?.outcome.wedge).toBeCloseTo((90 * 2) / 148, 9); // 1.216 µm
+    expect(done?.rate?.value).toBeCloseTo((90 * 2) / 148 / 40, 9);
+  });
+
+  it('is as doubtful as both inspections together, and so is the rate', () => {
+    const done = outcome(workOn('bottom', '20'));
+    const doubt = (60 / 90) * Math.hypot(done!.before.zone.standard, done!.after.zone.standard);
+    expect(done?.outcome.standard).toBeCloseTo(doubt, 9);
+    expect(done?.rate?.standard).toBeCloseTo(doubt / 20, 9);
+    expect(doubt).toBeGreaterThan(0);
+  });
+
+  it('shows what was found before and after', () => {
+    const done = outcome(workOn('bottom', '20'));
+    expect(done?.before.zone.width).toBeCloseTo((90 * 3) / 148, 9);
+    expect(done?.after.zone.width).toBeCloseTo((90 * 1) / 148, 9);
+  });
+
+  it('is negative where it went the wrong way, and counts on past square', () => {
+    const worse = outcome(workOn('bottom', '20'), compared('after', '36', '31'));
+    expect(worse?.outcome.wedge).toBeCloseTo((-60 * 2) / 148, 9);
+    const beyond = outcome(workOn('bottom', '20'), compared('after', '31', '33'));
+    expect(beyond?.outcome.wedge).toBeCloseTo((60 * 5) / 148, 9);
+  });
+
+  it.each(['', '0', '-5', 'a while'])('gives no rate for an amount of %j', (amount) => {
+    const done = outcome(workOn('bottom', amount));
+    expect(done?.outcome.wedge).toBeCloseTo((60 * 2) / 148, 9);
+    expect(done?.rate).toBeUndefined();
+  });
+});
+
+describe('what work has done is not known', () => {
+  const work = workOn('bottom', '20');
+
+  it('before it was measured again', () => {
+    expect(workOutcome(work, [BEFORE, work], BLOCK)).toBeUndefined();
+    expect(outcome(work, compared('after', '33', ''))).toBeUndefined();
+  });
+
+  it('where other work came between', () => {
+    expect(outcome(work, AFTER, [{ ...work, id: 'more work' }])).toBeUndefined();
+  });
+
+  it('where the inspection before it, or its requirement, is not there', () => {
+    expect(workOutcome(work, [work, AFTER], BLOCK)).toBeUndefined();
+    expect(outcome({ ...work, requirement: 'another' })).toBeUndefined();
+  });
+
+  describe('where the line of the drawing has become another one since', () => {
+    const [line] = BLOCK.requirements;
+    const asking = (face: 'right' | 'left', datum: 'left' | 'bottom'): PartEntry => {
+      return { ...BLOCK, requirements: [{ ...line!, face, datum }] };
+    };
+    const closedWith = (inspection: InspectionRecord, part: PartEntry): InspectionRecord => {
+      const closed = { at: '2024-03-05T15:00:00.000Z', part, kit: shop.value.kit };
+      return { ...inspection, closed };
+    };
+
+    it('about another face', () => {
+      const links = [closedWith(BEFORE, BLOCK), work, AFTER];
+      expect(workOutcome(work, links, BLOCK)).toBeDefined();
+      expect(workOutcome(work, links, asking('left', 'bottom'))).toBeUndefined();
+    });
+
+    it('square, which has one slope, where it was parallel, which has two', () => {
+      const places = micrometerSetup([
+        ['10', '10', '60.001'],
+        ['80', '10', '60.002'],
+        ['80', '30', '60.004'],
+      ]);
+      const before = closedWith({ ...BEFORE, setups: [places] }, asking('right', 'left'));
+      const onRight = workOn('right', '20');
+      expect(workOutcome(onRight, [before, onRight, AFTER], BLOCK)).toBeUndefined();
+    });
+  });
+});

@@ -1,0 +1,27 @@
+import { chain } from '../../../src/state/chain';
+import { type SavingState, savingState } from '../../../src/state/saving';
+import { loading, parts, shop, unread } from '../../../src/state/shop';
+import { emptyDatabase } from '../../store/support/database';
+
+const FIRST_SHOP = shop.value;
+
+/** The app as it starts on a device that has never seen it. */
+export async function startAfresh(): Promise<void> {
+  await emptyDatabase();
+  chain.value = undefined;
+  parts.value = new Map();
+  shop.value = FIRST_SHOP;
+  unread.value = { damaged: 0, newer: 0 };
+  loading.value = 'waiting';
+}
+
+/** Waits until the saving has come to `state`. */
+export function saving(state: SavingState): Promise<void> {
+  return new Promise((resolve) => {
+    const stop = savingState.subscribe((now) => {
+      if (now !== state) return;
+      resolve();
+      queueMicrotask(() => stop());
+    });
+  });
+}

@@ -1,0 +1,38 @@
+import type { PartEntry } from '../../../src/entry/part-entry';
+import type { InspectionRecord, WorkRecord } from '../../../src/store/records';
+import { ENTRY } from '../../entry/support/part';
+import { assumption, noseSetup } from '../../entry/support/setups';
+import { micro } from '../../entry/support/typed';
+import { work } from '../../store/support/samples';
+
+/** The block 60 × 40 × 90 with right and left to be square to the bottom within 5 µm. */
+export const BLOCK: PartEntry = {
+  ...ENTRY,
+  requirements: [
+    { id: 'right square', face: 'right', datum: 'bottom', tolerance: micro('5') },
+    { id: 'left square', face: 'left', datum: 'bottom', tolerance: micro('5') },
+  ],
+};
+
+/** An open inspection of the part 'p': nose at 6, indicator at 80, the faces assumed parallel within 1 µm. */
+export function compared(id: string, right: string, left: string): InspectionRecord {
+  return {
+    format: 1,
+    made: '2024-03-05T14:07:00.000Z',
+    kind: 'inspection',
+    id,
+    part: 'p',
+    setups: [noseSetup({ right, left }), assumption(micro('1'))],
+  };
+}
+
+/** Work on the bottom or the right of the part 'p' for the right to be square, after the inspection 'before'. */
+export function workOn(face: 'bottom' | 'right', seconds: string): WorkRecord {
+  return {
+    ...work('work', 'p'),
+    after: 'before',
+    requirement: 'right square',
+    face,
+    amount: { text: seconds, unit: 'seconds' },
+  };
+}

@@ -1,0 +1,45 @@
+import { defaultKit } from '../../../src/entry/kit-entry';
+import { blankPart } from '../../../src/entry/part-entry';
+import type {
+  InspectionRecord,
+  PartRecord,
+  ShopRecord,
+  WorkRecord,
+} from '../../../src/store/records';
+
+const MADE = { format: 1, made: '2024-03-05T14:07:00.000Z' } as const;
+
+export function part(id: string, name = 'Try square block'): PartRecord {
+  return { ...MADE, kind: 'part', id, example: false, entry: { ...blankPart('mm'), name } };
+}
+
+export function inspection(id: string, ofPart: string): InspectionRecord {
+  return { ...MADE, kind: 'inspection', id, part: ofPart, setups: [] };
+}
+
+export function work(id: string, ofPart: string): WorkRecord {
+  return {
+    ...MADE,
+    kind: 'work',
+    id,
+    part: ofPart,
+    after: 'inspection',
+    requirement: 'requirement',
+    face: 'bottom',
+    method: 'lap',
+    abrasive: '',
+    amount: { text: '20', unit: 'seconds' },
+    note: '',
+    advised: 1.216,
+  };
+}
+
+export function shop(level = '95'): ShopRecord {
+  const units = { size: 'mm', deviation: 'µm' } as const;
+  return { ...MADE, kind: 'shop', kit: defaultKit(), units, level };
+}
+
+/** A value that no database takes: it holds a function. */
+export function uncloneable(id: string): PartRecord {
+  return { ...part(id), cannotBeStored: () => undefined } as PartRecord;
+}
