@@ -1,14 +1,18 @@
-import { LocationProvider, Route, Router } from 'preact-iso';
+import { LocationProvider, lazy, Route, Router } from 'preact-iso';
 import { BenchScreen } from './screens/bench-screen';
-import { DrawingScreen } from './screens/drawing/drawing-screen';
-import { KitScreen } from './screens/kit-screen';
 import { Notices } from './screens/notices';
-import { PartScreen } from './screens/part-screen';
 import { ROUTES } from './screens/paths';
-import { PlateScreen } from './screens/plate/plate-screen';
 import { Message } from './screens/with-part';
-import { WorkScreen } from './screens/work/work-screen';
 import { Keypad } from './widgets/keypad';
+
+// The bench is there at once; the other screens come after it, and all of them are kept for offline use.
+const KitScreen = lazy(async () => (await import('./screens/kit-screen')).KitScreen);
+const PartScreen = lazy(async () => (await import('./screens/part-screen')).PartScreen);
+const DrawingScreen = lazy(
+  async () => (await import('./screens/drawing/drawing-screen')).DrawingScreen,
+);
+const PlateScreen = lazy(async () => (await import('./screens/plate/plate-screen')).PlateScreen);
+const WorkScreen = lazy(async () => (await import('./screens/work/work-screen')).WorkScreen);
 
 function Lost() {
   return <Message title="Highedge" text="There is nothing at this address." />;

@@ -1,13 +1,23 @@
-import type { Kit } from '../core/readings/kit';
 import { fieldKey } from '../entry/field-keys';
-import { defaultKit, KIT_ITEMS, readKit } from '../entry/kit-entry';
+import {
+  defaultKit,
+  KIT_LENGTHS,
+  type KitEntry,
+  type KitLength,
+  type KitNumber,
+  PLATE_KINDS,
+} from '../entry/kit-entry';
+import type { Problems } from '../entry/problems';
+import { readKit } from '../entry/read-kit';
 import { LEVEL_RANGE, level, setKit, setLevel, shop } from '../state/shop';
+import { offlineReady } from '../updates';
 import { NumberField } from '../widgets/number-field';
 import { Page } from '../widgets/page';
+import { SelectField } from '../widgets/select-field';
 import { to } from './paths';
 import { UnitChoices } from './units-button';
 
-const NAMES: Readonly<Record<keyof Kit, string>> = {
+const LENGTH_NAMES: Readonly<Record<KitLength, string>> = {
   indicatorResolution: 'Indicator: smallest step you read',
   indicatorError: 'Indicator: most it is off, either way',
   seating: 'Seating: how far the edge lifts from one seating to the next',
@@ -17,9 +27,19 @@ const NAMES: Readonly<Record<keyof Kit, string>> = {
   heightSetting: 'Heights and places: how well you set them',
 };
 
+const NUMBERS: readonly (readonly [KitNumber, string, string])[] = [
+  ['leverAngle', 'Lever indicator: angle of the lever to the face (0 for a plunger)', '°'],
+  ['leverWithin', 'Lever indicator: how well you know that angle', '°'],
+  ['warmth', 'Warmth: most that opposite faces of the part differ', 'K'],
+];
+
+const PLATE_OPTIONS = PLATE_KINDS.map(
+  (kind) => [kind, kind === 'stated' ? 'As stated under the block' : kind] as const,
+);
+
 /** What is known of the shop's instruments: where the ± of every answer comes from. */
 export function KitScreen() {
-  const { kit: entry, level: levelText } = shop.value;
+  const { kit: entry } = shop.value;
   const { problems } = readKit(entry);
   return (
     <Page title="Kit and units" back={{ to: to.bench(), name: 'the bench' }}>
@@ -30,43 +50,105 @@ export function KitScreen() {
         <h2 id="kit-heading">How good the kit is</h2>
         <p class="soft">
           Every ± comes from these. They begin as common practice for a clean shop with good kit (no
-          source); put in what your own certificates and trials say.
+          source); put in what your own certificates and trials say. Readings repeated after lifting
+          the block take the place of the seating given here once there are enough of them.
         </p>
-        {KIT_ITEMS.map((item) => (
-          <NumberField
-            key={item}
-            field={fieldKey.kit(item)}
-            label={NAMES[item]}
-            text={entry[item].text}
-            unit={entry[item].unit}
-            problem={problems.get(fieldKey.kit(item))}
-            onText={(text) => setKit({ ...entry, [item]: { ...entry[item], text } })}
-          />
-        ))}
+        <KitFields entry={entry} problems={problems} />
+        <PlateFields entry={entry} problems={problems} />
         <button type="button" class="button" onClick={() => setKit(defaultKit())}>
           Back to common practice
         </button>
       </section>
-      <section class="sheet" aria-labelledby="level-heading">
-        <h2 id="level-heading">How sure a verdict must be</h2>
-        <NumberField
-          field="level"
-          label="‘In’ and ‘out’ are said from this chance on"
-          text={levelText}
-          unit="%"
-          problem={
-            level.value === undefined
-              ? {
-                  kind: 'wrong',
-                  message: `Between ${LEVEL_RANGE.least} and ${LEVEL_RANGE.most} %`,
-                }
-              : undefined
-          }
-          onText={setLevel}
-        />
-        <p class="soft">ISO 14253-1 takes 95 %.</p>
-      </section>
-      <p class="soft small">Highedge {__APP_VERSION__}</p>
+      <LevelSheet />
+      <p class="soft small">
+        Highedge {__APP_VERSION__}.{' '}
+        {offlineReady.value
+          ? 'All of it is on this device: it works without a network.'
+          : 'Not yet all on this device: keep the network until it is.'}
+      </p>
     </Page>
+  );
+}
+
+interface FieldsProps {
+  readonly entry: KitEntry;
+  readonly problems: Problems;
+}
+
+function KitFields({ entry, problems }: FieldsProps) {
+  const graded = entry.plateKind !== 'stated';
+  return (
+    <>
+      {KIT_LENGTHS.filter((item) => item !== 'plate' || !graded).map((item) => (
+        <NumberField
+          key={item}
+          field={fieldKey.kit(item)}
+          label={LENGTH_NAMES[item]}
+          text={entry[item].text}
+          unit={entry[item].unit}
+          problem={problems.get(fieldKey.kit(item))}
+          onText={(text) => setKit({ ...entry, [item]: { ...entry[item], text } })}
+        />
+      ))}
+      {NUMBERS.map(([item, label, unit]) => (
+        <NumberField
+          key={item}
+          field={fieldKey.kit(item)}
+          label={label}
+          text={entry[item]}
+          unit={unit}
+          problem={problems.get(fieldKey.kit(item))}
+          onText={(text) => setKit({ ...entry, [item]: text })}
+        />
+      ))}
+    </>
+  );
+}
+
+/** The plate by its grade, from which the share under a block is worked out. */
+function PlateFields({ entry, problems }: FieldsProps) {
+  return (
+    <>
+      <SelectField
+        id="plate-kind"
+        label="Surface plate"
+        options={PLATE_OPTIONS}
+        chosen={entry.plateKind}
+        onChoose={(plateKind) => setKit({ ...entry, plateKind })}
+      />
+      {entry.plateKind !== 'stated' && (
+        <div class="columns">
+          {(['plateLength', 'plateWidth'] as const).map((side) => (
+            <NumberField
+              key={side}
+              field={fieldKey.kit(side)}
+              label={side === 'plateLength' ? 'Length of the plate' : 'Width of the plate'}
+              text={entry[side].text}
+              unit={entry[side].unit}
+              problem={problems.get(fieldKey.kit(side))}
+              onText={(text) => setKit({ ...entry, [side]: { ...entry[side], text } })}
+            />
+          ))}
+        </div>
+      )}
+    </>
+  );
+}
+
+function LevelSheet() {
+  const message = `Between ${LEVEL_RANGE.least} and ${LEVEL_RANGE.most} %`;
+  return (
+    <section class="sheet" aria-labelledby="level-heading">
+      <h2 id="level-heading">How sure a verdict must be</h2>
+      <NumberField
+        field="level"
+        label="‘In’ and ‘out’ are said from this chance on"
+        text={shop.value.level}
+        unit="%"
+        problem={level.value === undefined ? { kind: 'wrong', message } : undefined}
+        onText={setLevel}
+      />
+      <p class="soft">ISO 14253-1 takes 95 %.</p>
+    </section>
   );
 }

@@ -31,11 +31,11 @@ test('from a new part to the verdict, the work, and the readings after it', asyn
 
   const bottom = page.getByRole('region', { name: 'Work the bottom' }).first();
   await expect(bottom).toContainText('The left edge of the bottom is high by 1.22 µm.');
-  await expect(bottom).toContainText('Press 20 mm in from the left edge');
+  await expect(bottom).toContainText('Press 20 mm from the left edge');
   await page.getByText('Or work the right').first().tap();
   const right = page.getByRole('region', { name: 'Work the right' });
   await expect(right).toContainText('The top edge of the right is high by 1.82 µm.');
-  await expect(right).toContainText('Press 30 mm in from the top edge');
+  await expect(right).toContainText('Press 30 mm from the top edge');
 
   await bottom.getByRole('button', { name: 'I work the bottom' }).tap();
   await page.getByRole('combobox', { name: 'Abrasive, wheel or tool' }).fill('P400 paper');

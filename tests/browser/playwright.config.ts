@@ -11,6 +11,9 @@ export default defineConfig({
   forbidOnly: true,
   fullyParallel: true,
   workers: 2,
+  // Two cores, each with a browser and perhaps something else: slow is not wrong.
+  timeout: 90_000,
+  expect: { timeout: 15_000 },
   use: {
     baseURL: address(PORT),
     launchOptions: {

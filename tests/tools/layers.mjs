@@ -15,6 +15,7 @@ const LAYERS = {
 /** The folders of src/core: a later one may import earlier ones, never the reverse. */
 const CORE_FLOW = [
   'units',
+  'statistics',
   'part',
   'readings',
   'adjustment',

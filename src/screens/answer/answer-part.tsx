@@ -1,7 +1,9 @@
 import type { Worked } from '../../state/answers';
 import type { InspectionRecord, PartRecord } from '../../store/records';
+import { ChecksSheet } from './checks-sheet';
 import { ComparatorSheet } from './comparator-sheet';
 import { FindingSheet } from './finding-sheet';
+import { FormSheet } from './form-sheet';
 import { SidesSheet } from './sides-sheet';
 
 interface AnswerPartProps {
@@ -26,6 +28,7 @@ export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
               finding={finding}
               entry={inspection.closed?.part ?? part.entry}
               inspection={inspection}
+              next={answer.next?.requirement === finding.requirement.id ? answer.next : undefined}
             />
           ))}
           {answer.sides.map((sides) => (
@@ -36,6 +39,8 @@ export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
               inspection={inspection}
             />
           ))}
+          {answer.forms.length > 0 && <FormSheet forms={answer.forms} inspection={inspection} />}
+          <ChecksSheet answer={answer} inspection={inspection} />
           {answer.comparators.length > 0 && (
             <ComparatorSheet comparators={answer.comparators} inspection={inspection} />
           )}

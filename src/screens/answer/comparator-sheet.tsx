@@ -1,4 +1,5 @@
 import type { ComparatorAnswer } from '../../core/inspection/comparators';
+import { expanded } from '../../core/statistics/coverage';
 import { per100Millimetres } from '../../core/units/slope';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
@@ -20,9 +21,7 @@ export function ComparatorSheet({ comparators, inspection }: ComparatorSheetProp
           <Comparator key={idOf(comparator)} comparator={comparator} inspection={inspection} />
         ))}
       </dl>
-      <p class="soft small">
-        ± is the expanded uncertainty: twice the standard one (k = 2, about 95 %).
-      </p>
+      <p class="soft small">± is the expanded uncertainty, for about 95 %.</p>
     </section>
   );
 }
@@ -49,7 +48,7 @@ function Comparator({ comparator, inspection }: ComparatorProps) {
       <dd>
         {estimate === undefined
           ? 'not fixed'
-          : withDoubt(scale(estimate.value), scale(estimate.standard), deviation)}
+          : withDoubt(scale(estimate.value), scale(expanded(estimate)), deviation)}
       </dd>
     </>
   );

@@ -1,25 +1,35 @@
 import type { Finding } from '../../core/inspection/findings';
+import type { NextReading } from '../../core/inspection/next-reading';
+import { expanded } from '../../core/statistics/coverage';
 import type { PartEntry } from '../../entry/part-entry';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { RequirementFrame } from '../../widgets/requirement-frame';
 import { VerdictBadge } from '../../widgets/verdict-badge';
+import { nextInWords } from '../../words/checks';
 import { withDoubt } from '../../words/numbers';
 import { verdictInWords } from '../../words/verdicts';
 import { AssumptionWarning } from './assumption-warning';
 import { NotFixed } from './not-fixed';
+import { WithForm } from './with-form';
+import { Working } from './working';
 
 interface FindingSheetProps {
   readonly finding: Finding;
   readonly entry: PartEntry;
   readonly inspection: InspectionRecord;
+  /** The reading worth taking next, where it is this requirement that it helps. */
+  readonly next: NextReading | undefined;
 }
 
 /** One requirement: what was found, and whether the drawing is met. */
-export function FindingSheet({ finding, entry, inspection }: FindingSheetProps) {
+export function FindingSheet({ finding, entry, inspection, next }: FindingSheetProps) {
   const { requirement } = finding;
   const typed = entry.requirements.find(({ id }) => id === requirement.id)?.tolerance;
   const { deviation } = shop.value.units;
+  const hasForm = finding.fixed && finding.formPoints.length > 0;
+  // While the form is worked out there is no verdict yet: that on the plane alone may not last.
+  const isPending = hasForm && finding.withForm === undefined;
   return (
     <section class="sheet">
       <div class="sheet-head">
@@ -29,15 +39,19 @@ export function FindingSheet({ finding, entry, inspection }: FindingSheetProps) 
           tolerance={typed === undefined ? '' : `${typed.text.trim()} ${typed.unit}`}
           datumA={entry.datum}
         />
-        {finding.fixed && <VerdictBadge verdict={finding.verdict} />}
+        {finding.fixed && !isPending && <VerdictBadge verdict={finding.verdict} />}
       </div>
       {finding.fixed ? (
         <>
           <p class="big-number">
-            {withDoubt(finding.zone.width, finding.zone.standard, deviation)}
+            {withDoubt(finding.zone.width, expanded(finding.zone), deviation)}
           </p>
-          <p>{verdictInWords(finding)}</p>
+          {hasForm ? <WithForm finding={finding} /> : <p>{verdictInWords(finding)}</p>}
           {finding.assumed && <AssumptionWarning />}
+          {next !== undefined && inspection.closed === undefined && (
+            <p class="small">{nextInWords(next, finding.zone.degreesOfFreedom, deviation)}</p>
+          )}
+          <Working finding={finding} inspection={inspection} />
         </>
       ) : (
         <NotFixed remedies={finding.remedies} requirement={requirement} inspection={inspection} />

@@ -1,7 +1,7 @@
 import type { Remedy } from '../../core/inspection/candidates';
 import { type Face, oppositeFace } from '../../core/part/faces';
 import type { SetupKind } from '../../entry/setup-entry';
-import { addSetup } from '../../state/chain';
+import { addSetups } from '../../state/chain';
 import type { InspectionRecord } from '../../store/records';
 import { remediesInWords } from '../../words/remedies';
 
@@ -39,7 +39,7 @@ export function NotFixed({ remedies, requirement, inspection }: NotFixedProps) {
               type="button"
               class="button"
               onClick={() =>
-                addSetup(inspection, kind, { faces: [face, oppositeFace(face)], base: datum })
+                addSetups(inspection, [kind], { faces: [face, oppositeFace(face)], base: datum })
               }
             >
               {label}

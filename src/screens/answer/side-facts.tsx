@@ -1,5 +1,6 @@
 import type { Estimate } from '../../core/adjustment/adjustment';
 import type { Face } from '../../core/part/faces';
+import { expanded } from '../../core/statistics/coverage';
 import { arcSeconds, per100Millimetres, perInch } from '../../core/units/slope';
 import { shop } from '../../state/shop';
 import { isWithinDoubt, leanInWords } from '../../words/leans';
@@ -18,8 +19,9 @@ interface SideFactsProps {
 export function SideFacts({ face, base, height, estimate }: SideFactsProps) {
   const { deviation, size: sizeUnit } = shop.value.units;
   const amount = Math.abs(estimate.value);
+  const doubt = expanded(estimate);
   const over = (convert: (slope: number) => number) =>
-    withDoubt(convert(amount), convert(estimate.standard), deviation);
+    withDoubt(convert(amount), convert(doubt), deviation);
   return (
     <div class="stack">
       <p>
@@ -34,7 +36,7 @@ export function SideFacts({ face, base, height, estimate }: SideFactsProps) {
         <dt>Per inch</dt>
         <dd>{over(perInch)}</dd>
         <dt>As an angle</dt>
-        <dd>{arcSecondsWithDoubt(arcSeconds(amount), arcSeconds(estimate.standard))}</dd>
+        <dd>{arcSecondsWithDoubt(arcSeconds(amount), arcSeconds(doubt))}</dd>
       </dl>
     </div>
   );

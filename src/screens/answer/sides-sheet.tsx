@@ -1,5 +1,6 @@
 import type { SidesAnswer } from '../../core/inspection/sides';
 import type { Part } from '../../core/part/part';
+import { expanded } from '../../core/statistics/coverage';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { pairName } from '../../words/faces';
@@ -54,7 +55,7 @@ function Comparison({ sides }: { readonly sides: SidesAnswer }) {
       {difference !== undefined && (
         <>
           <dt>Total difference between the sides, over {size(reach, sizeUnit)}</dt>
-          <dd>{withDoubt(difference.value, difference.standard, deviation)}</dd>
+          <dd>{withDoubt(difference.value, expanded(difference), deviation)}</dd>
           <dt>Half of it, per side</dt>
           <dd>{shown(difference.value / 2, deviation)}</dd>
         </>
@@ -64,7 +65,7 @@ function Comparison({ sides }: { readonly sides: SidesAnswer }) {
           <dt>
             {taperInWords(base, taper)}, over {size(height, sizeUnit)}
           </dt>
-          <dd>{withDoubt(Math.abs(taper.value) * height, taper.standard * height, deviation)}</dd>
+          <dd>{withDoubt(Math.abs(taper.value) * height, expanded(taper) * height, deviation)}</dd>
         </>
       )}
     </dl>

@@ -1,47 +1,87 @@
 import { isUpright, type PairToRead, pairsToRead } from '../../entry/pairs-to-read';
 import type { PartEntry } from '../../entry/part-entry';
+import { onAllFourSides } from '../../entry/placings';
 import type { SetupKind } from '../../entry/setup-entry';
-import { addSetup } from '../../state/chain';
+import { addSetups } from '../../state/chain';
+import { newId } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { pairName } from '../../words/faces';
 
-const UPRIGHT_WAYS: readonly (readonly [SetupKind, string])[] = [
-  ['nose comparator', 'Nose comparator'],
-  ['column', 'Column'],
-  ['micrometer', 'Micrometer'],
-  ['assumed parallel', 'Take as parallel'],
+/** A way to read a pair: what lies on the bench, and the setups that it makes. */
+interface Way {
+  readonly name: string;
+  readonly kinds: readonly SetupKind[];
+  readonly fourSides?: boolean;
+}
+
+const UPRIGHT_WAYS: readonly Way[] = [
+  { name: 'Nose comparator', kinds: ['nose comparator'] },
+  { name: 'Nose comparator and micrometer', kinds: ['nose comparator', 'micrometer'] },
+  { name: 'Nose comparator, on all four sides', kinds: ['nose comparator'], fourSides: true },
+  { name: 'Column', kinds: ['column'] },
+  { name: 'Micrometer', kinds: ['micrometer'] },
+  { name: 'Take as parallel', kinds: ['assumed parallel'] },
 ];
 
-const LYING_WAYS = UPRIGHT_WAYS.filter(([kind]) => kind === 'micrometer');
+const FACE_WAYS: readonly Way[] = [
+  { name: 'Indicator over the face', kinds: ['over the top'] },
+  { name: 'Map of the face, on jacks', kinds: ['face map'] },
+];
+
+const LYING_WAYS: readonly Way[] = [{ name: 'Micrometer', kinds: ['micrometer'] }, ...FACE_WAYS];
 
 interface AddSetupProps {
   readonly entry: PartEntry;
   readonly inspection: InspectionRecord;
 }
 
-/** The ways to read each pair of faces that the drawing asks about. */
+/** The ways to read each pair of faces that the drawing asks about, by what is to hand. */
 export function AddSetup({ entry, inspection }: AddSetupProps) {
+  const add = ({ kinds, fourSides }: Way, pair: PairToRead) =>
+    addSetups(
+      inspection,
+      kinds,
+      pair,
+      fourSides
+        ? (setup) => (setup.kind === 'nose comparator' ? onAllFourSides(setup, newId) : setup)
+        : undefined,
+    );
   return (
     <section class="sheet" aria-labelledby="add-heading">
       <h3 id="add-heading">Add a way of reading</h3>
-      {pairsToRead(entry).map((pair) => (
-        <div key={`${pair.faces[0]} ${pair.base}`} class="stack">
-          <p class="small soft">{headingOf(pair)}</p>
-          <div class="row">
-            {(isUpright(pair) ? UPRIGHT_WAYS : LYING_WAYS).map(([kind, label]) => (
-              <button
-                key={kind}
-                type="button"
-                class="button"
-                onClick={() => addSetup(inspection, kind, pair)}
-              >
-                {label}
-              </button>
-            ))}
-          </div>
-        </div>
-      ))}
+      {pairsToRead(entry).map((pair) => {
+        const [ways, rare] = isUpright(pair) ? [UPRIGHT_WAYS, FACE_WAYS] : [LYING_WAYS, []];
+        return (
+          <fieldset key={`${pair.faces[0]} ${pair.base}`} class="stack">
+            <legend class="small soft">{headingOf(pair)}</legend>
+            <Buttons ways={ways} onAdd={(way) => add(way, pair)} />
+            {rare.length > 0 && (
+              <details>
+                <summary>Form of the {pair.faces[0]}</summary>
+                <Buttons ways={rare} onAdd={(way) => add(way, pair)} />
+              </details>
+            )}
+          </fieldset>
+        );
+      })}
     </section>
+  );
+}
+
+interface ButtonsProps {
+  readonly ways: readonly Way[];
+  readonly onAdd: (way: Way) => void;
+}
+
+function Buttons({ ways, onAdd }: ButtonsProps) {
+  return (
+    <div class="row">
+      {ways.map((way) => (
+        <button key={way.name} type="button" class="button" onClick={() => onAdd(way)}>
+          {way.name}
+        </button>
+      ))}
+    </div>
   );
 }
 

@@ -2,10 +2,12 @@ import { useState } from 'preact/hooks';
 import type { Face } from '../../core/part/faces';
 import { addHeight, removeHeight } from '../../entry/column-heights';
 import { fieldKey } from '../../entry/field-keys';
+import { isRepeat, traverseAgain, withoutPlacing } from '../../entry/placings';
+import { traverseName } from '../../entry/reading-names';
 import type { ColumnPlacing, ColumnSetup } from '../../entry/setup-entry';
 import { newId } from '../../state/shop';
 import { NumberField } from '../../widgets/number-field';
-import { faceLabel, pairName } from '../../words/faces';
+import { pairName } from '../../words/faces';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 import { StandingBlock } from './standing-block';
 
@@ -93,16 +95,17 @@ function Traverse({ setup, placing, problems, locked, onChange, onRow }: Travers
     );
     onChange({ ...setup, placings });
   };
+  const name = traverseName(setup, placing);
   return (
     <fieldset class="stack">
-      <legend>{faceLabel(placing.face)} side</legend>
+      <legend>{name}</legend>
       <div class="columns">
         {setup.heights.map(({ id, height }, row) => (
           <NumberField
             key={id}
             reading
             field={fieldKey.traverse(placing.id, id)}
-            label={`${faceLabel(placing.face)} at ${height.text.trim() || `height ${row + 1}`}`}
+            label={`${name} at ${height.text.trim() || `height ${row + 1}`}`}
             text={placing.readings[id]?.text ?? ''}
             unit={placing.readings[id]?.unit ?? ''}
             problem={problems.get(fieldKey.traverse(placing.id, id))}
@@ -112,6 +115,26 @@ function Traverse({ setup, placing, problems, locked, onChange, onRow }: Travers
           />
         ))}
       </div>
+      {!locked && (
+        <div class="row">
+          <button
+            type="button"
+            class="button"
+            onClick={() => onChange(traverseAgain(setup, placing.id, newId))}
+          >
+            Seat again: {placing.face} side
+          </button>
+          {isRepeat(setup.placings, placing.id) && (
+            <button
+              type="button"
+              class="button"
+              onClick={() => onChange(withoutPlacing(setup, placing.id))}
+            >
+              Remove this seating
+            </button>
+          )}
+        </div>
+      )}
     </fieldset>
   );
 }

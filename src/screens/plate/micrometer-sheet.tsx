@@ -9,6 +9,7 @@ import { newId } from '../../state/shop';
 import { Thicknesses } from '../../widgets/drawings/thicknesses';
 import { NumberField } from '../../widgets/number-field';
 import { pairName } from '../../words/faces';
+import { PlaceFields } from './place-fields';
 import { placesOnFace } from './places-on-face';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 
@@ -18,6 +19,7 @@ export function MicrometerSheet(props: SetupSheetProps<MicrometerSetup>) {
   const { faces, places } = setup;
   const edges = placeEdges(faces[0], part.datum);
   const [active, setActive] = useState(0);
+  const drawn = places.map((place) => ({ ...place, text: place.thickness.text }));
   const add = () => {
     const unit = places.at(-1)?.up.unit === 'in' ? 'in' : 'mm';
     onChange({ ...setup, places: [...places, newPlace({ size: unit }, newId)] });
@@ -38,7 +40,7 @@ export function MicrometerSheet(props: SetupSheetProps<MicrometerSetup>) {
           left: edges.across,
           right: oppositeFace(edges.across),
         }}
-        places={placesOnFace(setup, part, active)}
+        places={placesOnFace(setup.faces[0], drawn, part, active)}
         label={`Places of the micrometer between ${pairName(faces)}`}
       />
       {places.map((place, index) => (
@@ -65,55 +67,36 @@ interface PlaceProps extends SetupSheetProps<MicrometerSetup> {
   readonly onFocus: () => void;
 }
 
-const FIELDS = [
-  ['up', 'Up from', fieldKey.up],
-  ['across', 'In from', fieldKey.across],
-  ['thickness', 'Thickness', fieldKey.thickness],
-] as const;
-
 function Place({ setup, part, place, index, problems, locked, onChange, onFocus }: PlaceProps) {
-  const edges = placeEdges(setup.faces[0], part.datum);
-  const put = (field: 'up' | 'across' | 'thickness', text: string) => {
-    const changed = { ...place, [field]: { ...place[field], text } };
-    const places = setup.places.map((one) => (one.id === place.id ? changed : one));
+  const put = (changed: MicrometerPlace) => {
+    const places = setup.places.map((one) => (one.id === changed.id ? changed : one));
     onChange({ ...setup, places });
   };
   const remove = () =>
     onChange({ ...setup, places: setup.places.filter(({ id }) => id !== place.id) });
   return (
-    <fieldset class="stack">
-      <legend class="sheet-head">
-        Place {index + 1}
-        {!locked && setup.places.length > 1 && (
-          <button
-            type="button"
-            class="button button-quiet"
-            aria-label={`Remove place ${index + 1}`}
-            onClick={remove}
-          >
-            Remove
-          </button>
-        )}
-      </legend>
-      <div class="columns">
-        {FIELDS.map(([name, label, key]) => (
-          <NumberField
-            key={name}
-            reading={name === 'thickness'}
-            wide={name === 'thickness'}
-            optional={name === 'across'}
-            field={key(place.id)}
-            label={name === 'thickness' ? label : `${label} ${edges[name]}`}
-            text={place[name].text}
-            unit={place[name].unit}
-            placeholder={name === 'across' ? 'middle' : ''}
-            problem={problems.get(key(place.id))}
-            disabled={locked}
-            onFocus={onFocus}
-            onText={(text) => put(name, text)}
-          />
-        ))}
-      </div>
-    </fieldset>
+    <PlaceFields
+      place={place}
+      number={index + 1}
+      edges={placeEdges(setup.faces[0], part.datum)}
+      problems={problems}
+      locked={locked}
+      onChange={put}
+      onRemove={setup.places.length > 1 ? remove : undefined}
+      onFocus={onFocus}
+    >
+      <NumberField
+        reading
+        wide
+        field={fieldKey.thickness(place.id)}
+        label="Thickness"
+        text={place.thickness.text}
+        unit={place.thickness.unit}
+        problem={problems.get(fieldKey.thickness(place.id))}
+        disabled={locked}
+        onFocus={onFocus}
+        onText={(text) => put({ ...place, thickness: { ...place.thickness, text } })}
+      />
+    </PlaceFields>
   );
 }

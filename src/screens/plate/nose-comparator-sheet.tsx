@@ -1,32 +1,51 @@
 import { useState } from 'preact/hooks';
-import type { Face } from '../../core/part/faces';
+import { type Face, oppositeFace } from '../../core/part/faces';
 import { fieldKey } from '../../entry/field-keys';
+import {
+  baseOf,
+  isFourSided,
+  isRepeat,
+  onAllFourSides,
+  seatAgain,
+  withoutPlacing,
+} from '../../entry/placings';
+import { readingNames } from '../../entry/reading-names';
 import type { NoseComparatorSetup } from '../../entry/setup-entry';
+import { newId } from '../../state/shop';
 import { NumberField } from '../../widgets/number-field';
-import { faceLabel, pairName } from '../../words/faces';
+import { pairName } from '../../words/faces';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 import { StandingBlock } from './standing-block';
 
-/** One setting of the nose comparator: its two heights, and what it shows on either side. */
+/** One setting of the nose comparator: its two heights, and what it shows on each side. */
 export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>) {
   const { setup, part, problems, sides, locked, onChange, onRemove } = props;
   const { id, faces, base, noseHeight, indicatorHeight, placings } = setup;
-  const [active, setActive] = useState<Face>(faces[0]);
+  const [activeId, setActive] = useState(placings[0]?.id);
+  const active = placings.find((placing) => placing.id === activeId) ?? placings[0];
+  const fourSided = isFourSided(setup);
+  const names = readingNames([setup]);
+  const stand = active === undefined ? base : baseOf(setup, active);
+  const read: Face = active?.face ?? faces[0];
   return (
     <SheetFrame
-      title={`Nose comparator: ${pairName(faces)}`}
-      subtitle={`Part standing on its ${base}. Read one side, swing round, read the other: the setting untouched.`}
+      title={`Nose comparator: ${fourSided ? 'all four sides' : pairName(faces)}`}
+      subtitle={
+        fourSided
+          ? 'Turn the block on each side in turn and read the next one, the setting untouched: the four corners must sum to 360°.'
+          : `Part standing on its ${base}. Read one side, swing round, read the other: the setting untouched.`
+      }
       locked={locked}
       onRemove={onRemove}
     >
       <StandingBlock
         part={part}
-        faces={faces}
-        base={base}
-        sides={sides}
+        faces={[read, oppositeFace(read)]}
+        base={stand}
+        sides={stand === base && faces.includes(read) ? sides : undefined}
         instrument={{
           kind: 'nose comparator',
-          face: active,
+          face: read,
           nose: noseHeight,
           heights: [indicatorHeight],
           active: 0,
@@ -56,12 +75,12 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
             key={placing.id}
             reading
             field={fieldKey.placing(placing.id)}
-            label={`${faceLabel(placing.face)} side`}
+            label={names.get(placing.id) ?? ''}
             text={placing.reading.text}
             unit={placing.reading.unit}
             problem={problems.get(fieldKey.placing(placing.id))}
             disabled={locked}
-            onFocus={() => setActive(placing.face)}
+            onFocus={() => setActive(placing.id)}
             onText={(text) =>
               onChange({
                 ...setup,
@@ -73,6 +92,35 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
           />
         ))}
       </div>
+      {!locked && active !== undefined && (
+        <div class="row">
+          <button
+            type="button"
+            class="button"
+            onClick={() => onChange(seatAgain(setup, active.id, newId))}
+          >
+            Seat again: {active.face} side
+          </button>
+          {isRepeat(placings, active.id) && (
+            <button
+              type="button"
+              class="button"
+              onClick={() => onChange(withoutPlacing(setup, active.id))}
+            >
+              Remove this seating
+            </button>
+          )}
+          {!fourSided && (
+            <button
+              type="button"
+              class="button"
+              onClick={() => onChange(onAllFourSides(setup, newId))}
+            >
+              Turn it on all four sides
+            </button>
+          )}
+        </div>
+      )}
       <p class="soft small">Plus is plunger pushed in.</p>
     </SheetFrame>
   );

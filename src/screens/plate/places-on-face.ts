@@ -1,9 +1,10 @@
 import { depthBehind } from '../../core/part/block';
+import type { Face } from '../../core/part/faces';
 import type { Part } from '../../core/part/part';
 import { millimetresForDrawing } from '../../entry/for-drawing';
 import { placeEdges } from '../../entry/place-edges';
-import type { MicrometerSetup } from '../../entry/setup-entry';
 import { isBlank } from '../../entry/typed-length';
+import type { PlaceEntry } from './place-fields';
 
 /** A place as it is drawn: mm from the lower left corner of the face. */
 interface DrawnPlace {
@@ -14,13 +15,18 @@ interface DrawnPlace {
 }
 
 /** The places that can be drawn so far; one without a distance across is on the middle line. */
-export function placesOnFace(setup: MicrometerSetup, part: Part, active: number): DrawnPlace[] {
-  const edges = placeEdges(setup.faces[0], part.datum);
+export function placesOnFace(
+  face: Face,
+  places: readonly (PlaceEntry & { readonly text: string })[],
+  part: Part,
+  active: number,
+): DrawnPlace[] {
+  const edges = placeEdges(face, part.datum);
   const middle = depthBehind(part.block, edges.across) / 2;
-  return setup.places.flatMap((place, index) => {
+  return places.flatMap((place, index) => {
     const up = millimetresForDrawing(place.up);
     const across = isBlank(place.across) ? middle : millimetresForDrawing(place.across);
     if (up === undefined || across === undefined) return [];
-    return [{ across, up, text: place.thickness.text, active: index === active }];
+    return [{ across, up, text: place.text, active: index === active }];
   });
 }

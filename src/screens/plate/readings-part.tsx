@@ -9,6 +9,7 @@ import { AssumptionSheet } from './assumption-sheet';
 import { ColumnSheet } from './column-sheet';
 import { MicrometerSheet } from './micrometer-sheet';
 import { NoseComparatorSheet } from './nose-comparator-sheet';
+import { OverFaceSheet } from './over-face-sheet';
 import type { SetupSheetProps } from './setup-sheet';
 
 interface ReadingsPartProps {
@@ -89,7 +90,7 @@ function ExampleHint() {
 
 /** What the readings say of the pair that this setup reads. */
 function sidesOf(setup: SetupEntry, sides: readonly SidesAnswer[]): SidesAnswer | undefined {
-  if (setup.kind === 'micrometer' || setup.kind === 'assumed parallel') return undefined;
+  if (setup.kind !== 'nose comparator' && setup.kind !== 'column') return undefined;
   return sides.find(({ base, faces }) => base === setup.base && faces.includes(setup.faces[0]));
 }
 
@@ -102,6 +103,9 @@ function SetupSheet(props: SetupSheetProps<SetupEntry>) {
       return <ColumnSheet {...props} setup={setup} />;
     case 'micrometer':
       return <MicrometerSheet {...props} setup={setup} />;
+    case 'over the top':
+    case 'face map':
+      return <OverFaceSheet {...props} setup={setup} />;
     case 'assumed parallel':
       return <AssumptionSheet {...props} setup={setup} />;
   }

@@ -1,4 +1,5 @@
 import type { Finding } from '../../core/inspection/findings';
+import { expanded } from '../../core/statistics/coverage';
 import type { Worked } from '../../state/answers';
 import { shop } from '../../state/shop';
 import { VerdictBadge } from '../../widgets/verdict-badge';
@@ -42,7 +43,7 @@ function lineOf(worked: Worked, finding: FixedFinding | undefined): string {
   if (worked.silence !== undefined) return SILENCES[worked.silence];
   if (finding !== undefined) {
     const { zone, requirement } = finding;
-    return `${requirementName(requirement)}: ${withDoubt(zone.width, zone.standard, deviation)}`;
+    return `${requirementName(requirement)}: ${withDoubt(zone.width, expanded(zone), deviation)}`;
   }
   for (const { faces, base, outOfSquare } of worked.answer?.sides ?? []) {
     if (outOfSquare[0] !== undefined) return leanInWords(faces[0], base, outOfSquare[0]);

@@ -1,3 +1,4 @@
+import { expanded } from '../../core/statistics/coverage';
 import { workOut } from '../../state/answers';
 import { shop } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
@@ -31,7 +32,7 @@ export function InspectionLink({ part, inspection }: InspectionLinkProps) {
           <span>
             {requirementName(finding.requirement)}:{' '}
             {finding.fixed
-              ? withDoubt(finding.zone.width, finding.zone.standard, deviation)
+              ? withDoubt(finding.zone.width, expanded(finding.zone), deviation)
               : 'not fixed'}
           </span>
           {finding.fixed && <VerdictBadge verdict={finding.verdict} />}

@@ -1,3 +1,4 @@
+import { expanded } from '../../core/statistics/coverage';
 import type { WorkOutcome } from '../../state/outcomes';
 import { shop } from '../../state/shop';
 import type { WorkRecord } from '../../store/records';
@@ -21,8 +22,8 @@ export function OutcomeFacts({ outcome, work }: OutcomeFactsProps) {
   ].map(({ name, finding }) => ({
     name,
     value: finding.zone.width,
-    expanded: 2 * finding.zone.standard,
-    text: withDoubt(finding.zone.width, finding.zone.standard, deviation),
+    expanded: expanded(finding.zone),
+    text: withDoubt(finding.zone.width, expanded(finding.zone), deviation),
     verdict: finding.verdict,
   }));
   return (
@@ -35,7 +36,7 @@ export function OutcomeFacts({ outcome, work }: OutcomeFactsProps) {
       />
       <dl class="facts">
         <dt>Wedge that came off</dt>
-        <dd>{withDoubt(done.wedge, done.standard, deviation)}</dd>
+        <dd>{withDoubt(done.wedge, expanded(done), deviation)}</dd>
         {rate !== undefined && (
           <>
             <dt>Rate</dt>

@@ -103,7 +103,7 @@ interface TargetProps {
 /** One requirement with the ways to put it right; folded away where it is met already. */
 function Target({ finding, children }: TargetProps) {
   const { requirement, zone, verdict } = finding;
-  const doubtful = zone.parts.every(isWithinDoubt);
+  const doubtful = zone.parts.every((part) => isWithinDoubt({ ...zone, ...part }));
   const advice = (
     <>
       {doubtful && (

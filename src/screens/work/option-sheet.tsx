@@ -8,6 +8,7 @@ import {
   sizeInWords,
   workedFaceView,
 } from '../../words/corrections';
+import { requirementName } from '../../words/faces';
 import { CutDrawings } from './cut-drawings';
 
 interface OptionSheetProps {
@@ -22,7 +23,10 @@ export function OptionSheet({ option, part, onLog }: OptionSheetProps) {
   const { deviation, size } = shop.value.units;
   const others = option.effects.filter(({ requirement }) => requirement !== option.requirement);
   return (
-    <section class="sheet" aria-label={`Work the ${option.face}`}>
+    <section
+      class="sheet"
+      aria-label={`Work the ${option.face}: ${requirementName(option.requirement)}`}
+    >
       <h3>Work the {option.face}</h3>
       <p>{correctionInWords(option, deviation)}</p>
       <CutDrawings option={option} part={part} />

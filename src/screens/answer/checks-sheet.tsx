@@ -1,0 +1,113 @@
+import type { EquationCheck } from '../../core/adjustment/checks';
+import type { InspectionAnswer } from '../../core/inspection/inspect';
+import { readingNames } from '../../entry/reading-names';
+import { leaveOut, putBack } from '../../state/chain';
+import { shop } from '../../state/shop';
+import type { InspectionRecord } from '../../store/records';
+import { fitInWords, suspectInWords, uncheckedInWords } from '../../words/checks';
+import { deviationNumber, rounded, deviation as shown } from '../../words/numbers';
+
+interface ChecksSheetProps {
+  readonly answer: InspectionAnswer;
+  readonly inspection: InspectionRecord;
+}
+
+/** Whether the readings agree, which of them does not, and which nothing checks. */
+export function ChecksSheet({ answer, inspection }: ChecksSheetProps) {
+  const { deviation } = shop.value.units;
+  const names = readingNames(inspection.setups);
+  const nameOf = ({ reading }: Pick<EquationCheck, 'reading'>) => names.get(reading) ?? 'Reading';
+  const unchecked = answer.checks.filter(({ standardised }) => standardised === undefined);
+  return (
+    <section class="sheet" aria-labelledby="checks-heading">
+      <h3 id="checks-heading">Do the readings agree?</h3>
+      <p>{fitInWords(answer.fit)}</p>
+      {answer.suspects.map((suspect) => (
+        <div key={suspect.reading} class="note note-warning">
+          <p>{suspectInWords(nameOf(suspect), suspect, answer.suspects.length, deviation)}</p>
+          {inspection.closed === undefined && (
+            <button
+              type="button"
+              class="button"
+              onClick={() =>
+                leaveOut(
+                  inspection,
+                  suspect.reading,
+                  `Off by about ${shown(suspect.blunder ?? 0, deviation)}`,
+                )
+              }
+            >
+              Leave it out
+            </button>
+          )}
+        </div>
+      ))}
+      <LeftOut inspection={inspection} names={names} />
+      {unchecked.length > 0 && (
+        <p class="soft small">{uncheckedInWords([...new Set(unchecked.map(nameOf))])}</p>
+      )}
+      <Residuals checks={answer.checks} nameOf={nameOf} />
+    </section>
+  );
+}
+
+interface LeftOutProps {
+  readonly inspection: InspectionRecord;
+  readonly names: ReadonlyMap<string, string>;
+}
+
+/** Readings that somebody took out of the reckoning, and why. */
+function LeftOut({ inspection, names }: LeftOutProps) {
+  return (
+    <>
+      {Object.entries(inspection.leftOut ?? {}).map(([reading, { why }]) => (
+        <div key={reading} class="note">
+          <p>
+            {names.get(reading) ?? 'A reading'} is left out: {why}.
+          </p>
+          {inspection.closed === undefined && (
+            <button type="button" class="button" onClick={() => putBack(inspection, reading)}>
+              Put it back
+            </button>
+          )}
+        </div>
+      ))}
+    </>
+  );
+}
+
+interface ResidualsProps {
+  readonly checks: readonly EquationCheck[];
+  readonly nameOf: (check: EquationCheck) => string;
+}
+
+/** Every reading beside what the others say of it. */
+function Residuals({ checks, nameOf }: ResidualsProps) {
+  const { deviation } = shop.value.units;
+  return (
+    <details>
+      <summary>Every reading</summary>
+      <table>
+        <caption>
+          Off: reading less what all of them together say. Checked: how much of a slip would show.
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Reading</th>
+            <th scope="col">off, {deviation}</th>
+            <th scope="col">checked</th>
+          </tr>
+        </thead>
+        <tbody>
+          {checks.map((check, index) => (
+            <tr key={`${check.reading} ${index}`}>
+              <th scope="row">{nameOf(check)}</th>
+              <td>{deviationNumber(check.residual, deviation)}</td>
+              <td>{rounded(check.redundancy * 100, 0)} %</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
+  );
+}

@@ -1,0 +1,44 @@
+import type { FormAnswer } from '../../core/inspection/forms';
+import { readingNames } from '../../entry/reading-names';
+import { shop } from '../../state/shop';
+import type { InspectionRecord } from '../../store/records';
+import { formName, shapeInWords } from '../../words/forms';
+import { deviation as shown } from '../../words/numbers';
+
+interface FormSheetProps {
+  readonly forms: readonly FormAnswer[];
+  readonly inspection: InspectionRecord;
+}
+
+/** How straight or flat what was read is, crown or hollow, and where it stands highest and lowest. */
+export function FormSheet({ forms, inspection }: FormSheetProps) {
+  const { deviation } = shop.value.units;
+  const names = readingNames(inspection.setups);
+  return (
+    <section class="sheet" aria-labelledby="form-heading">
+      <h3 id="form-heading">Form</h3>
+      {forms.map((answer) => (
+        <div key={answer.placing} class="stack">
+          <p>
+            <b>{formName(answer)}</b>
+          </p>
+          <p>{shapeInWords(answer, deviation)}</p>
+          <dl class="facts">
+            <dt>{answer.of === 'line' ? 'Straightness' : 'Flatness'}, minimum zone</dt>
+            <dd>{shown(answer.minimumZone, deviation)}</dd>
+            <dt>By least squares</dt>
+            <dd>{shown(answer.leastSquares, deviation)}</dd>
+            <dt>Highest at</dt>
+            <dd>{names.get(answer.readings[answer.form.highest] ?? '') ?? '–'}</dd>
+            <dt>Lowest at</dt>
+            <dd>{names.get(answer.readings[answer.form.lowest] ?? '') ?? '–'}</dd>
+          </dl>
+        </div>
+      ))}
+      <p class="soft small">
+        Only at the places read (ISO 12780 and ISO 12781). Over the plate, the form of both faces
+        shows; a column adds its own straightness.
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,20 @@
+import { shop } from '../../state/shop';
+import type { FixedFinding } from '../../state/zone-form/questions';
+import { spansInWords, withFormInWords } from '../../words/form';
+
+interface WithFormProps {
+  readonly finding: FixedFinding;
+}
+
+/** The same zone with the form that the readings show, and the verdict's chance. */
+export function WithForm({ finding }: WithFormProps) {
+  const { deviation, size } = shop.value.units;
+  const zone = finding.withForm && { ...finding.withForm, verdict: finding.verdict };
+  const spans = spansInWords(finding.formSpans, size);
+  return (
+    <>
+      <p aria-live="polite">{withFormInWords(finding.formPoints.length, zone, deviation)}</p>
+      {spans !== undefined && <p class="soft small">{spans}</p>}
+    </>
+  );
+}

@@ -1,0 +1,114 @@
+import { useState } from 'preact/hooks';
+import { depthBehind } from '../../core/part/block';
+import { oppositeFace } from '../../core/part/faces';
+import { fieldKey } from '../../entry/field-keys';
+import { withGrid } from '../../entry/grid';
+import { placeEdges } from '../../entry/place-edges';
+import type { OverFacePlace, OverFaceSetup } from '../../entry/setup-entry';
+import { entryUnits, newId } from '../../state/shop';
+import { Thicknesses } from '../../widgets/drawings/thicknesses';
+import { NumberField } from '../../widgets/number-field';
+import { PlaceFields } from './place-fields';
+import { placesOnFace } from './places-on-face';
+import { type SetupSheetProps, SheetFrame } from './setup-sheet';
+
+const GRIDS = [
+  [2, 2],
+  [3, 3],
+  [4, 3],
+  [5, 5],
+] as const;
+
+/** An indicator passed over a face: over the top for the thickness, or on jacks for the form alone. */
+export function OverFaceSheet(props: SetupSheetProps<OverFaceSetup>) {
+  const { setup, part, problems, locked, onChange, onRemove } = props;
+  const { faces, places, kind } = setup;
+  const [face] = faces;
+  const edges = placeEdges(face, part.datum);
+  const [active, setActive] = useState(0);
+  const drawn = places.map((place) => ({ ...place, text: place.reading.text }));
+  const anyPlaceWrong = places.some(
+    ({ id }) => problems.has(fieldKey.up(id)) || problems.has(fieldKey.across(id)),
+  );
+  const put = (changed: OverFacePlace) =>
+    onChange({ ...setup, places: places.map((one) => (one.id === changed.id ? changed : one)) });
+  const remove = (id: string) =>
+    onChange({ ...setup, places: places.filter((place) => place.id !== id) });
+  return (
+    <SheetFrame
+      title={kind === 'over the top' ? `Over the ${face}` : `Map of the ${face}`}
+      subtitle={
+        kind === 'over the top'
+          ? `Part standing on its ${oppositeFace(face)}, indicator on a stand passed over the ${face}.`
+          : `Part on three jacks with its ${face} levelled: how flat it is, and nothing of its angles.`
+      }
+      locked={locked}
+      onRemove={onRemove}
+    >
+      {!locked && (
+        <fieldset>
+          <legend class="soft small">An even grid of places, columns × rows</legend>
+          <div class="row">
+            {GRIDS.map((grid) => (
+              <button
+                key={grid.join()}
+                type="button"
+                class="button"
+                disabled={places.some(({ reading }) => reading.text !== '')}
+                onClick={() => onChange(withGrid(setup, part, grid, entryUnits.value, newId))}
+              >
+                {grid[0]} × {grid[1]}
+              </button>
+            ))}
+          </div>
+        </fieldset>
+      )}
+      <Thicknesses
+        across={depthBehind(part.block, edges.across)}
+        up={depthBehind(part.block, edges.up)}
+        edgeNames={{
+          bottom: edges.up,
+          top: oppositeFace(edges.up),
+          left: edges.across,
+          right: oppositeFace(edges.across),
+        }}
+        places={placesOnFace(face, drawn, part, active)}
+        label={`Places of the indicator over the ${face}`}
+      />
+      <div class="columns">
+        {places.map((place, index) => (
+          <NumberField
+            key={place.id}
+            reading
+            field={fieldKey.placing(place.id)}
+            label={`Reading at place ${index + 1}`}
+            text={place.reading.text}
+            unit={place.reading.unit}
+            problem={problems.get(fieldKey.placing(place.id))}
+            disabled={locked}
+            onFocus={() => setActive(index)}
+            onText={(text) => put({ ...place, reading: { ...place.reading, text } })}
+          />
+        ))}
+      </div>
+      {places.length > 0 && (
+        <details open={anyPlaceWrong}>
+          <summary>Where the places are</summary>
+          {places.map((place, index) => (
+            <PlaceFields
+              key={place.id}
+              place={place}
+              number={index + 1}
+              edges={edges}
+              problems={problems}
+              locked={locked}
+              onChange={put}
+              onRemove={() => remove(place.id)}
+              onFocus={() => setActive(index)}
+            />
+          ))}
+        </details>
+      )}
+    </SheetFrame>
+  );
+}

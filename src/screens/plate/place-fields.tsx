@@ -1,0 +1,74 @@
+import type { ComponentChildren } from 'preact';
+import type { Face } from '../../core/part/faces';
+import { fieldKey } from '../../entry/field-keys';
+import type { Problems } from '../../entry/problems';
+import type { TypedLength } from '../../entry/typed-length';
+import { NumberField } from '../../widgets/number-field';
+
+/** A place on a face as typed, whatever is read there. */
+export interface PlaceEntry {
+  readonly id: string;
+  readonly up: TypedLength;
+  readonly across: TypedLength;
+}
+
+interface PlaceFieldsProps<P extends PlaceEntry> {
+  readonly place: P;
+  readonly number: number;
+  readonly edges: { readonly up: Face; readonly across: Face };
+  readonly problems: Problems;
+  readonly locked: boolean;
+  readonly onChange: (place: P) => void;
+  /** Absent where the place must stay. */
+  readonly onRemove: (() => void) | undefined;
+  readonly onFocus: () => void;
+  /** The field of what is read at the place, where it stands with it. */
+  readonly children?: ComponentChildren;
+}
+
+/** Where a place is, and what is read there. */
+export function PlaceFields<P extends PlaceEntry>(props: PlaceFieldsProps<P>) {
+  const { place, number, edges, problems, locked, onChange, onRemove, onFocus, children } = props;
+  return (
+    <fieldset class="stack">
+      <legend class="sheet-head">
+        Place {number}
+        {!locked && onRemove !== undefined && (
+          <button
+            type="button"
+            class="button button-quiet"
+            aria-label={`Remove place ${number}`}
+            onClick={onRemove}
+          >
+            Remove
+          </button>
+        )}
+      </legend>
+      <div class="columns">
+        <NumberField
+          field={fieldKey.up(place.id)}
+          label={`Up from ${edges.up}`}
+          text={place.up.text}
+          unit={place.up.unit}
+          problem={problems.get(fieldKey.up(place.id))}
+          disabled={locked}
+          onFocus={onFocus}
+          onText={(text) => onChange({ ...place, up: { ...place.up, text } })}
+        />
+        <NumberField
+          optional
+          field={fieldKey.across(place.id)}
+          label={`In from ${edges.across}`}
+          text={place.across.text}
+          unit={place.across.unit}
+          placeholder="middle"
+          problem={problems.get(fieldKey.across(place.id))}
+          disabled={locked}
+          onFocus={onFocus}
+          onText={(text) => onChange({ ...place, across: { ...place.across, text } })}
+        />
+        {children}
+      </div>
+    </fieldset>
+  );
+}
