@@ -9,11 +9,22 @@ import {
 } from '../entry/kit-entry';
 import type { Problems } from '../entry/problems';
 import { readKit } from '../entry/read-kit';
-import { LEVEL_RANGE, level, setKit, setLevel, shop } from '../state/shop';
+import {
+  addKit,
+  kitName,
+  LEVEL_RANGE,
+  level,
+  setKit,
+  setKitName,
+  setLevel,
+  shop,
+  takeKit,
+} from '../state/shop';
 import { offlineReady } from '../updates';
 import { NumberField } from '../widgets/number-field';
 import { Page } from '../widgets/page';
 import { SelectField } from '../widgets/select-field';
+import { TextField } from '../widgets/text-field';
 import { to } from './paths';
 import { UnitChoices } from './units-button';
 
@@ -53,6 +64,7 @@ export function KitScreen() {
           source); put in what your own certificates and trials say. Readings repeated after lifting
           the block take the place of the seating given here once there are enough of them.
         </p>
+        <KitDrawer />
         <KitFields entry={entry} problems={problems} />
         <PlateFields entry={entry} problems={problems} />
         <button type="button" class="button" onClick={() => setKit(defaultKit())}>
@@ -67,6 +79,31 @@ export function KitScreen() {
           : 'Not yet all on this device: keep the network until it is.'}
       </p>
     </Page>
+  );
+}
+
+/** Which kit is in use, and the others of the shop. */
+function KitDrawer() {
+  const others = shop.value.otherKits ?? [];
+  return (
+    <>
+      <TextField id="kit-name" label="Kit in use" text={kitName.value} onText={setKitName} />
+      <div class="row">
+        {others.map(({ name }, index) => (
+          <button
+            key={`${index} ${name}`}
+            type="button"
+            class="button"
+            onClick={() => takeKit(index)}
+          >
+            Use {name.trim() || `the kit at place ${index + 1}`}
+          </button>
+        ))}
+        <button type="button" class="button" onClick={addKit}>
+          Add another kit
+        </button>
+      </div>
+    </>
   );
 }
 

@@ -81,7 +81,7 @@ export function putPart(part: PartRecord): void {
   parts.value = new Map(parts.value).set(part.id, part);
 }
 
-function putShop(changed: Partial<Pick<ShopRecord, 'kit' | 'units' | 'level'>>): void {
+function putShop(changed: Partial<Omit<ShopRecord, 'kind' | 'format' | 'made'>>): void {
   const record = { ...shop.value, ...changed };
   // A record that could not be read is left as it is: it may be of a newer version.
   if (!shopUnread) keep([record]);
@@ -90,6 +90,33 @@ function putShop(changed: Partial<Pick<ShopRecord, 'kit' | 'units' | 'level'>>):
 
 export function setKit(entry: KitEntry): void {
   putShop({ kit: entry });
+}
+
+/** What the kit in use is called. */
+export const kitName = computed(() => shop.value.kitName ?? FIRST_KIT);
+
+const FIRST_KIT = 'Kit 1';
+
+export function setKitName(name: string): void {
+  putShop({ kitName: name });
+}
+
+/** Lays the kit in use into the drawer and goes on with a copy of it under a name of its own. */
+export function addKit(): void {
+  const { kit: inUse, otherKits = [] } = shop.value;
+  const drawer = [...otherKits, { name: kitName.value, kit: inUse }];
+  putShop({ otherKits: drawer, kitName: `Kit ${drawer.length + 1}` });
+}
+
+/** Takes a kit out of the drawer and lays the one in use into it. */
+export function takeKit(index: number): void {
+  const { kit: inUse, otherKits = [] } = shop.value;
+  const taken = otherKits[index];
+  if (taken === undefined) throw new RangeError('There is no such kit in the drawer');
+  const drawer = otherKits.map((other, place) =>
+    place === index ? { name: kitName.value, kit: inUse } : other,
+  );
+  putShop({ kit: taken.kit, kitName: taken.name, otherKits: drawer });
 }
 
 export function setUnits(units: ShopUnits): void {

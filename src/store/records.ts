@@ -62,10 +62,19 @@ export type WorkMethod = (typeof WORK_METHODS)[number];
 /** What holds for the whole shop. */
 export interface ShopRecord extends RecordBase {
   readonly kind: 'shop';
+  /** The kit in use. */
   readonly kit: KitEntry;
+  /** What it is called, and the kits that lie in the drawer. */
+  readonly kitName?: string;
+  readonly otherKits?: readonly NamedKit[];
   readonly units: ShopUnits;
   /** The least probability for a verdict, in per cent, as typed. */
   readonly level: string;
+}
+
+export interface NamedKit {
+  readonly name: string;
+  readonly kit: KitEntry;
 }
 
 export interface ShopUnits {

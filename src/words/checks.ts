@@ -12,7 +12,7 @@ export function fitInWords(fit: GlobalTest | undefined): string {
     return 'Nothing was read twice, so nothing can disagree, and a slip would not show.';
   }
   return fit.passes
-    ? 'They agree as well as their doubt says.'
+    ? 'They agree as well as their doubt says. (One good reading in a thousand would be suspected wrongly.)'
     : 'They disagree by more than their doubt says: look for a slip, dirt, or a face that is not flat.';
 }
 

@@ -22,6 +22,15 @@ export function verdictInWords({
     case 'out':
       return `The chance that it is outside the drawing is ${against}.`;
     case 'too close to call':
-      return `The chance that it meets the drawing is ${chance}: not enough to say so, nor to deny it. More seatings narrow the doubt.`;
+      return `The chance that it meets the drawing is ${chance}: not enough to say so, nor to deny it.`;
   }
+}
+
+/** What would settle a verdict that is too close to call. */
+export function seatingsInWords(seatings: number | undefined): string {
+  if (seatings === undefined) {
+    return 'Seating it again, even twenty times, would not settle it: a better instrument, a longer reach or another way of reading would.';
+  }
+  const times = seatings === 1 ? 'Once more' : `${seatings} times more`;
+  return `${times} lifted, seated and read on each side would likely settle it.`;
 }

@@ -1,15 +1,19 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import {
+  addKit,
   entryUnits,
   kit,
+  kitName,
   loading,
   openShop,
   parts,
   putPart,
   readLevel,
   setKit,
+  setKitName,
   setLevel,
   shop,
+  takeKit,
   unread,
 } from '../../src/state/shop';
 import { loadParts, save } from '../../src/store/shop-store';
@@ -122,5 +126,24 @@ describe('the level for a verdict', () => {
 
   it.each(['', '59.9', '99.91', '100', '-95', '95 %', '9,5.0'])('cannot be %j', (text) => {
     expect(readLevel(text)).toBeUndefined();
+  });
+});
+
+describe('the kits of the shop', () => {
+  it('are entered once and taken out of the drawer again', async () => {
+    await openShop();
+    setKit({ ...shop.value.kit, plate: micro('2') });
+    addKit();
+    setKitName('Lever');
+    setKit({ ...shop.value.kit, plate: micro('4') });
+    expect(kitName.value).toBe('Lever');
+    expect(kit.value?.plate).toBe(4);
+    takeKit(0);
+    expect(kitName.value).toBe('Kit 1');
+    expect(kit.value?.plate).toBe(2);
+    expect(shop.value.otherKits?.map(({ name }) => name)).toEqual(['Lever']);
+    expect(() => takeKit(1)).toThrow(RangeError);
+    await saving('saved');
+    expect(await storedAt('shop')).toEqual(shop.value);
   });
 });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Verdict } from '../../src/core/verdict/conformity';
 import { probabilityInWords } from '../../src/words/numbers';
-import { VERDICT_LABELS, verdictInWords } from '../../src/words/verdicts';
+import { seatingsInWords, VERDICT_LABELS, verdictInWords } from '../../src/words/verdicts';
 
 describe('a probability', () => {
   it.each([
@@ -53,7 +53,7 @@ describe('a verdict', () => {
 
   it('that cannot be given says so, and what helps', () => {
     expect(said('too close to call', 0.7)).toBe(
-      'The chance that it meets the drawing is 70 %: not enough to say so, nor to deny it. More seatings narrow the doubt.',
+      'The chance that it meets the drawing is 70 %: not enough to say so, nor to deny it.',
     );
   });
 
@@ -63,5 +63,20 @@ describe('a verdict', () => {
       out: 'Out',
       'too close to call': 'Too close to call',
     });
+  });
+});
+
+describe('what would settle it', () => {
+  it('is so many more seatings of each side', () => {
+    expect(seatingsInWords(1)).toBe(
+      'Once more lifted, seated and read on each side would likely settle it.',
+    );
+    expect(seatingsInWords(7)).toBe(
+      '7 times more lifted, seated and read on each side would likely settle it.',
+    );
+  });
+
+  it('is another way of reading where no seatings would', () => {
+    expect(seatingsInWords(undefined)).toMatch(/^Seating it again, even twenty times, would not/);
   });
 });

@@ -13,6 +13,7 @@ import { zoneOfRequirement } from '../zones/zone-of-requirement';
 import { type FormPoint, type FormSpan, formPointsOf, formSpansOf } from '../zones/zone-with-form';
 import { candidatesFor, type Remedy } from './candidates';
 import { remediesFor } from './remedies';
+import { seatingsToSettle } from './seatings';
 
 /** What the readings say of one requirement. */
 export type Finding =
@@ -29,6 +30,8 @@ export type Finding =
       readonly formPoints: readonly FormPoint[];
       /** The zone with form, once somebody has simulated it: then probability and verdict are its. */
       readonly withForm?: SimulatedZone;
+      /** Where it is too close to call: how many more seatings of each side would settle it, if any do. */
+      readonly seatings?: number;
       /** What the points span of the face; none where there is no point. */
       readonly formSpans: readonly FormSpan[];
     }
@@ -65,14 +68,20 @@ export function findingsOf(
     }
     const probability = probabilityOfConformity(zone, requirement.tolerance);
     const formPoints = formPointsOf(requirement, readings, part.block, kit);
+    const verdict = decide(probability, level);
+    const seatings =
+      verdict === 'too close to call'
+        ? seatingsToSettle(requirement, zone, part, proof ? measured : readings, kit, level)
+        : undefined;
     return {
       fixed: true,
       requirement,
       zone,
       probability,
-      verdict: decide(probability, level),
+      verdict,
       assumed: [...zone.restsOn].some((id) => assumptions.has(id)),
       formPoints,
+      ...(seatings !== undefined && { seatings }),
       formSpans: formSpansOf(requirement, formPoints, part.block),
     };
   });

@@ -1,10 +1,11 @@
+import { scaledEstimate } from '../../core/adjustment/scaled-estimate';
 import type { ComparatorAnswer } from '../../core/inspection/comparators';
 import { expanded } from '../../core/statistics/coverage';
-import { per100Millimetres } from '../../core/units/slope';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { pairName } from '../../words/faces';
 import { withDoubt } from '../../words/numbers';
+import { Working } from './working';
 
 interface ComparatorSheetProps {
   readonly comparators: readonly ComparatorAnswer[];
@@ -16,11 +17,9 @@ export function ComparatorSheet({ comparators, inspection }: ComparatorSheetProp
   return (
     <section class="sheet" aria-labelledby="comparator-heading">
       <h3 id="comparator-heading">The comparator itself</h3>
-      <dl class="facts">
-        {comparators.map((comparator) => (
-          <Comparator key={idOf(comparator)} comparator={comparator} inspection={inspection} />
-        ))}
-      </dl>
+      {comparators.map((comparator) => (
+        <Comparator key={idOf(comparator)} comparator={comparator} inspection={inspection} />
+      ))}
       <p class="soft small">± is the expanded uncertainty, for about 95 %.</p>
     </section>
   );
@@ -31,26 +30,32 @@ interface ComparatorProps {
   readonly inspection: InspectionRecord;
 }
 
+/** A column's lean is told over this length, mm. */
+const LEAN_OVER = 100;
+
 function Comparator({ comparator, inspection }: ComparatorProps) {
   const { deviation } = shop.value.units;
   const faces = inspection.setups.find(({ id }) => id === idOf(comparator))?.faces;
   const onWhat = faces === undefined ? '' : ` (${pairName(faces)})`;
-  const { estimate } = comparator;
   const isLean = comparator.kind === 'lean';
-  const scale = isLean ? per100Millimetres : (value: number) => value;
+  const { estimate } = comparator;
+  const result = estimate && scaledEstimate(estimate, isLean ? LEAN_OVER : 1);
   return (
-    <>
-      <dt>
-        {isLean
-          ? `The column leans, per 100 mm${onWhat}; plus reads more going up`
-          : `On a truly square block it would show${onWhat}`}
-      </dt>
-      <dd>
-        {estimate === undefined
-          ? 'not fixed'
-          : withDoubt(scale(estimate.value), scale(expanded(estimate)), deviation)}
-      </dd>
-    </>
+    <div class="stack">
+      <dl class="facts">
+        <dt>
+          {isLean
+            ? `The column leans, per 100 mm${onWhat}; plus reads more going up`
+            : `On a truly square block it would show${onWhat}`}
+        </dt>
+        <dd>
+          {result === undefined
+            ? 'not fixed'
+            : withDoubt(result.value, expanded(result), deviation)}
+        </dd>
+      </dl>
+      {result !== undefined && <Working result={result} what="This" inspection={inspection} />}
+    </div>
   );
 }
 

@@ -8,8 +8,9 @@ import { RequirementFrame } from '../../widgets/requirement-frame';
 import { VerdictBadge } from '../../widgets/verdict-badge';
 import { nextInWords } from '../../words/checks';
 import { withDoubt } from '../../words/numbers';
-import { verdictInWords } from '../../words/verdicts';
+import { seatingsInWords, verdictInWords } from '../../words/verdicts';
 import { AssumptionWarning } from './assumption-warning';
+import { Chance } from './chance';
 import { NotFixed } from './not-fixed';
 import { WithForm } from './with-form';
 import { Working } from './working';
@@ -47,11 +48,20 @@ export function FindingSheet({ finding, entry, inspection, next }: FindingSheetP
             {withDoubt(finding.zone.width, expanded(finding.zone), deviation)}
           </p>
           {hasForm ? <WithForm finding={finding} /> : <p>{verdictInWords(finding)}</p>}
+          {!isPending && finding.verdict === 'too close to call' && !hasForm && (
+            <p>{seatingsInWords(finding.seatings)}</p>
+          )}
           {finding.assumed && <AssumptionWarning />}
           {next !== undefined && inspection.closed === undefined && (
             <p class="small">{nextInWords(next, finding.zone.degreesOfFreedom, deviation)}</p>
           )}
-          <Working finding={finding} inspection={inspection} />
+          <Working
+            result={{ ...finding.zone, value: finding.zone.width }}
+            what="The width"
+            inspection={inspection}
+          >
+            {finding.withForm === undefined && <Chance finding={finding} />}
+          </Working>
         </>
       ) : (
         <NotFixed remedies={finding.remedies} requirement={requirement} inspection={inspection} />

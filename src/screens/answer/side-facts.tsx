@@ -1,10 +1,13 @@
 import type { Estimate } from '../../core/adjustment/adjustment';
+import { scaledEstimate } from '../../core/adjustment/scaled-estimate';
 import type { Face } from '../../core/part/faces';
 import { expanded } from '../../core/statistics/coverage';
 import { arcSeconds, per100Millimetres, perInch } from '../../core/units/slope';
 import { shop } from '../../state/shop';
+import type { InspectionRecord } from '../../store/records';
 import { isWithinDoubt, leanInWords } from '../../words/leans';
 import { arcSecondsWithDoubt, size, withDoubt } from '../../words/numbers';
+import { Working } from './working';
 
 interface SideFactsProps {
   readonly face: Face;
@@ -13,10 +16,11 @@ interface SideFactsProps {
   readonly height: number;
   /** Out-of-square, µm/mm. */
   readonly estimate: Estimate;
+  readonly inspection: InspectionRecord;
 }
 
 /** One face: which way it leans, and by how much in every way that the trade says it. */
-export function SideFacts({ face, base, height, estimate }: SideFactsProps) {
+export function SideFacts({ face, base, height, estimate, inspection }: SideFactsProps) {
   const { deviation, size: sizeUnit } = shop.value.units;
   const amount = Math.abs(estimate.value);
   const doubt = expanded(estimate);
@@ -38,6 +42,11 @@ export function SideFacts({ face, base, height, estimate }: SideFactsProps) {
         <dt>As an angle</dt>
         <dd>{arcSecondsWithDoubt(arcSeconds(amount), arcSeconds(doubt))}</dd>
       </dl>
+      <Working
+        result={scaledEstimate(estimate, height)}
+        what={`How far the ${face} leans out over its height`}
+        inspection={inspection}
+      />
     </div>
   );
 }

@@ -39,7 +39,16 @@ export function SidesSheet({ sides, part, inspection }: SidesSheetProps) {
       {faces.map((face, index) => {
         const estimate = outOfSquare[index];
         if (estimate === undefined) return null;
-        return <SideFacts key={face} face={face} base={base} height={height} estimate={estimate} />;
+        return (
+          <SideFacts
+            key={face}
+            face={face}
+            base={base}
+            height={height}
+            estimate={estimate}
+            inspection={inspection}
+          />
+        );
       })}
       {fixed && <Comparison sides={sides} />}
     </section>

@@ -1,44 +1,47 @@
-import type { Finding } from '../../core/inspection/findings';
+import type { ComponentChildren } from 'preact';
+import type { Estimate } from '../../core/adjustment/adjustment';
 import { COVERAGE, expanded } from '../../core/statistics/coverage';
 import { coverageFactor } from '../../core/statistics/effective-degrees';
 import { readingNames } from '../../entry/reading-names';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { CAUSE_NAMES } from '../../words/causes';
-import {
-  deviationNumber as bare,
-  degreesInWords,
-  rounded,
-  deviation as shown,
-} from '../../words/numbers';
+import { degreesInWords, deviationNumber, rounded } from '../../words/numbers';
 
 interface WorkingProps {
-  readonly finding: Extract<Finding, { fixed: true }>;
+  /** The number with its terms and its budget, in µm. */
+  readonly result: Pick<
+    Estimate,
+    'value' | 'terms' | 'contributions' | 'standard' | 'degreesOfFreedom'
+  >;
+  /** What the number is, to begin a sentence. */
+  readonly what: string;
   readonly inspection: InspectionRecord;
+  readonly children?: ComponentChildren;
 }
 
-/** How the number came about, to be followed with a pencil, and where its doubt comes from. */
-export function Working({ finding, inspection }: WorkingProps) {
+/** How a number came about, to be followed with a pencil, and where its doubt comes from. */
+export function Working({ result, what, inspection, children }: WorkingProps) {
   return (
     <details>
       <summary>Show the working</summary>
       <div class="stack">
-        <Terms finding={finding} inspection={inspection} />
-        <Budget finding={finding} />
-        {finding.withForm === undefined && <Chance finding={finding} />}
+        <Terms result={result} what={what} inspection={inspection} />
+        <Budget result={result} />
+        {children}
       </div>
     </details>
   );
 }
 
 /** Reading × weight, summed. */
-function Terms({ finding, inspection }: WorkingProps) {
+function Terms({ result, what, inspection }: WorkingProps) {
   const { deviation } = shop.value.units;
   const names = readingNames(inspection.setups);
-  const { terms, width } = finding.zone;
+  const bare = (value: number) => deviationNumber(value, deviation);
   return (
     <table>
-      <caption>The width is each reading times its weight, added up</caption>
+      <caption>{what} is each reading times its weight, added up</caption>
       <thead>
         <tr>
           <th scope="col">Reading</th>
@@ -48,12 +51,12 @@ function Terms({ finding, inspection }: WorkingProps) {
         </tr>
       </thead>
       <tbody>
-        {terms.map(({ reading, value, weight }, index) => (
+        {result.terms.map(({ reading, value, weight }, index) => (
           <tr key={`${reading} ${index}`}>
             <th scope="row">{names.get(reading) ?? 'Reading'}</th>
-            <td>{bare(value, deviation)}</td>
+            <td>{bare(value)}</td>
             <td>{rounded(weight, 4)}</td>
-            <td>{bare(value * weight, deviation)}</td>
+            <td>{bare(value * weight)}</td>
           </tr>
         ))}
       </tbody>
@@ -62,7 +65,7 @@ function Terms({ finding, inspection }: WorkingProps) {
           <th scope="row">Together</th>
           <td />
           <td />
-          <td>{bare(width, deviation)}</td>
+          <td>{bare(result.value)}</td>
         </tr>
       </tfoot>
     </table>
@@ -70,10 +73,10 @@ function Terms({ finding, inspection }: WorkingProps) {
 }
 
 /** The uncertainty budget (GUM 7.2.7). */
-function Budget({ finding }: Pick<WorkingProps, 'finding'>) {
+function Budget({ result }: Pick<WorkingProps, 'result'>) {
   const { deviation } = shop.value.units;
-  const { zone } = finding;
-  const factor = coverageFactor(COVERAGE, zone.degreesOfFreedom);
+  const bare = (value: number) => deviationNumber(value, deviation);
+  const factor = coverageFactor(COVERAGE, result.degreesOfFreedom);
   return (
     <table>
       <caption>Where the ± comes from</caption>
@@ -85,12 +88,12 @@ function Budget({ finding }: Pick<WorkingProps, 'finding'>) {
         </tr>
       </thead>
       <tbody>
-        {zone.contributions
+        {result.contributions
           .filter(({ standard }) => standard > 0)
           .map(({ cause, standard, degreesOfFreedom }) => (
             <tr key={cause}>
               <th scope="row">{CAUSE_NAMES[cause]}</th>
-              <td>{bare(standard, deviation)}</td>
+              <td>{bare(standard)}</td>
               <td>{degreesInWords(degreesOfFreedom)}</td>
             </tr>
           ))}
@@ -98,30 +101,15 @@ function Budget({ finding }: Pick<WorkingProps, 'finding'>) {
       <tfoot>
         <tr>
           <th scope="row">Together, as squares</th>
-          <td>{bare(zone.standard, deviation)}</td>
-          <td>{degreesInWords(zone.degreesOfFreedom)}</td>
+          <td>{bare(result.standard)}</td>
+          <td>{degreesInWords(result.degreesOfFreedom)}</td>
         </tr>
         <tr>
           <th scope="row">× {rounded(factor, 2)}, for about 95 %</th>
-          <td>{bare(expanded(zone), deviation)}</td>
+          <td>{bare(expanded(result))}</td>
           <td />
         </tr>
       </tfoot>
     </table>
-  );
-}
-
-/** How the verdict's chance comes about. */
-function Chance({ finding }: Pick<WorkingProps, 'finding'>) {
-  const { deviation } = shop.value.units;
-  const { zone, requirement } = finding;
-  const room = requirement.tolerance - zone.width;
-  return (
-    <p class="small">
-      The tolerance {shown(requirement.tolerance, deviation)} less the width is{' '}
-      {shown(room, deviation)}, which is {rounded(room / zone.standard, 2)} standard uncertainties:
-      Student’s distribution with {degreesInWords(zone.degreesOfFreedom)} degrees of freedom gives
-      the chance (JCGM 106).
-    </p>
   );
 }

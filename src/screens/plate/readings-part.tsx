@@ -2,6 +2,7 @@ import type { SidesAnswer } from '../../core/inspection/sides';
 import type { SetupEntry } from '../../entry/setup-entry';
 import type { Worked } from '../../state/answers';
 import { closeInspection, reopenInspection, setSetups } from '../../state/chain';
+import { kitName } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { to } from '../paths';
 import { AddSetup } from './add-setup';
@@ -41,7 +42,12 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
   const { part: read, problems, answer } = worked;
   return (
     <>
-      <h2>Readings</h2>
+      <div class="sheet-head">
+        <h2>Readings</h2>
+        <a class="button button-quiet" href={to.kit()}>
+          {kitName.value}
+        </a>
+      </div>
       {part.example && <ExampleHint />}
       {setups.map((setup) => (
         <SetupSheet

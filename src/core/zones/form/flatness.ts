@@ -1,6 +1,6 @@
-import { type FormFit, leastSquaresFit } from './form-fit';
+import { type FormFit, kept, leastSquaresFit } from './form-fit';
 import { type MinimumZone, minimumZoneFit } from './minimum-zone-fit';
-import { placesOf } from './places';
+import { type Places, placesOf } from './places';
 import { type FacePoint, numbersOnFace } from './points';
 
 /** Flatness both ways; the minimum zone is never the wider. */
@@ -20,19 +20,23 @@ export interface Flatness {
  * @throws RangeError where there is no point, or a number is not finite.
  */
 export function flatness(points: readonly FacePoint[]): Flatness {
-  const numbers = numbersOnFace(points);
-  const places = placesOf(numbers);
-  const leastSquares = leastSquaresFit(places, numbers);
-  return { leastSquares, minimumZone: minimumZoneFit(places, leastSquares) };
+  const [places, fit] = fitted(points);
+  return { leastSquares: kept(fit), minimumZone: minimumZoneFit(places, fit) };
 }
 
 /** The least-squares plane (LSPL). @throws RangeError as `flatness` does. */
 export function leastSquaresPlane(points: readonly FacePoint[]): FormFit {
-  const numbers = numbersOnFace(points);
-  return leastSquaresFit(placesOf(numbers), numbers);
+  return kept(fitted(points)[1]);
 }
 
 /** The minimum zone planes (MZPL). @throws RangeError as `flatness` does. */
 export function minimumZonePlane(points: readonly FacePoint[]): MinimumZone {
-  return flatness(points).minimumZone;
+  return minimumZoneFit(...fitted(points));
+}
+
+/** The places of the points and the least-squares fit, in lent memory. */
+function fitted(points: readonly FacePoint[]): [Places, FormFit] {
+  const numbers = numbersOnFace(points);
+  const places = placesOf(numbers);
+  return [places, leastSquaresFit(places, numbers)];
 }

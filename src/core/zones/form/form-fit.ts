@@ -27,7 +27,7 @@ export interface FormFit {
   readonly spread: Spread;
 }
 
-/** The least-squares fit of the deviations, which become its residuals. */
+/** The least-squares fit of the deviations, which become its residuals, still in lent memory. */
 export function leastSquaresFit(places: Places, { first, deviations }: Numbers): FormFit {
   const { columns } = places;
   const a = dot(columns.a, columns.a);
@@ -48,6 +48,11 @@ export function leastSquaresFit(places: Places, { first, deviations }: Numbers):
     residuals: deviations,
     spread: places.spread,
   };
+}
+
+/** `fit` with residuals of its own. */
+export function kept<Fit extends FormFit>(fit: Fit): Fit {
+  return { ...fit, residuals: fit.residuals.slice() };
 }
 
 /** As many points as unknowns: any deviations are met in full. */

@@ -1,7 +1,6 @@
 import { solveLeastSquares } from '../../adjustment/least-squares';
 import { type Axis, axesOf } from './axes';
-import { leastSquaresFit } from './form-fit';
-import { placesOf } from './places';
+import { leastSquaresPlane } from './flatness';
 import {
   type FacePoint,
   type LinePoint,
@@ -9,6 +8,7 @@ import {
   numbersOnFace,
   numbersOnLine,
 } from './points';
+import { leastSquaresLine } from './straightness';
 import { rangeOf } from './vectors';
 
 /** A reading of form on a line, or on a face where it has v too. */
@@ -47,18 +47,11 @@ const NO_BOW = 1e-9;
  * @throws RangeError where there is no point, a number is not finite, or only some have v.
  */
 export function formOf(points: readonly FormPoint[]): Form {
-  const fit = leastSquaresOf(points);
-  return { ...curvatureOf(numbersOf(points)), ...extremesOf(fit.residuals) };
-}
-
-function leastSquaresOf(points: readonly FormPoint[]) {
-  const numbers = numbersOf(points);
-  return leastSquaresFit(placesOf(numbers), numbers);
-}
-
-function numbersOf(points: readonly FormPoint[]): Numbers {
-  if (points.every(({ v }) => v === undefined)) return numbersOnLine(points);
-  return numbersOnFace(points as readonly FacePoint[]);
+  const isLine = points.every(({ v }) => v === undefined);
+  const onFace = points as readonly FacePoint[];
+  const { residuals } = isLine ? leastSquaresLine(points) : leastSquaresPlane(onFace);
+  const numbers = isLine ? numbersOnLine(points) : numbersOnFace(onFace);
+  return { ...curvatureOf(numbers), ...extremesOf(residuals) };
 }
 
 function curvatureOf(numbers: Numbers): Pick<Form, 'alongU' | 'alongV' | 'twist'> {

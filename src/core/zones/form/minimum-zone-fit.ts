@@ -1,4 +1,4 @@
-import { type FittedPlane, type FormFit, isExact, planeOf } from './form-fit';
+import { type FittedPlane, type FormFit, isExact, kept, planeOf } from './form-fit';
 import { type MinimaxFit, minimaxFit } from './minimax/minimax-fit';
 import type { Places } from './places';
 import { rangeOf } from './vectors';
@@ -31,7 +31,7 @@ export interface MinimumZone extends FormFit {
 export function minimumZoneFit(places: Places, leastSquares: FormFit): MinimumZone {
   if (isExact(places)) {
     const only = [{ index: 0, share: 1 }];
-    return { ...leastSquares, upper: only, lower: only };
+    return { ...kept(leastSquares), upper: only, lower: only };
   }
   const fit = minimaxFit(places.columns, leastSquares.residuals);
   return {

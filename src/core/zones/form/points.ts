@@ -1,3 +1,5 @@
+import { lend } from './lent-memory';
+
 /** A reading of form on a line. */
 export interface LinePoint {
   /** Place along the line, mm. */
@@ -13,8 +15,9 @@ export interface FacePoint extends LinePoint {
 }
 
 /**
- * The numbers of points, each kind by itself and to be worked on in place. All are differences from
- * the first point: those are exact for points far from 0, where sums over them would not be.
+ * The numbers of points, each kind by itself, in lent memory and to be worked on in place. All are
+ * differences from the first point: those are exact for points far from 0, where sums over them
+ * would not be.
  */
 export interface Numbers {
   readonly first: FacePoint;
@@ -57,18 +60,15 @@ export function numbersOnFace(points: readonly FacePoint[]): Numbers {
 function room(points: readonly LinePoint[], v: number): Numbers {
   const point = points[0];
   if (point === undefined) throw new RangeError('There is no point');
-  // One piece of memory in parts, for speed: with few points, to find it is much of the work. The
-  // deviations become a result, and stand by themselves.
   const count = points.length;
-  const memory = new ArrayBuffer(3 * count * Float64Array.BYTES_PER_ELEMENT);
-  const part = (place: number) =>
-    new Float64Array(memory, place * count * Float64Array.BYTES_PER_ELEMENT, count);
+  const memory = lend(4 * count);
+  const part = (place: number) => memory.subarray(place * count, (place + 1) * count);
   return {
     first: { u: point.u, v, deviation: point.deviation },
     u: part(0),
-    v: part(1),
-    deviations: new Float64Array(count),
-    ones: part(2).fill(1),
+    v: part(1).fill(0),
+    deviations: part(2),
+    ones: part(3).fill(1),
   };
 }
 

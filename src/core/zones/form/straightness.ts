@@ -1,6 +1,6 @@
-import { type FormFit, leastSquaresFit } from './form-fit';
+import { type FormFit, kept, leastSquaresFit } from './form-fit';
 import { type MinimumZone, minimumZoneFit } from './minimum-zone-fit';
-import { placesOf } from './places';
+import { type Places, placesOf } from './places';
 import { type LinePoint, numbersOnLine } from './points';
 
 /** Straightness both ways; the minimum zone is never the wider. */
@@ -19,19 +19,23 @@ export interface Straightness {
  * @throws RangeError where there is no point, or a number is not finite.
  */
 export function straightness(points: readonly LinePoint[]): Straightness {
-  const numbers = numbersOnLine(points);
-  const places = placesOf(numbers);
-  const leastSquares = leastSquaresFit(places, numbers);
-  return { leastSquares, minimumZone: minimumZoneFit(places, leastSquares) };
+  const [places, fit] = fitted(points);
+  return { leastSquares: kept(fit), minimumZone: minimumZoneFit(places, fit) };
 }
 
 /** The least-squares line (LSLI). @throws RangeError as `straightness` does. */
 export function leastSquaresLine(points: readonly LinePoint[]): FormFit {
-  const numbers = numbersOnLine(points);
-  return leastSquaresFit(placesOf(numbers), numbers);
+  return kept(fitted(points)[1]);
 }
 
 /** The minimum zone lines (MZLI). @throws RangeError as `straightness` does. */
 export function minimumZoneLine(points: readonly LinePoint[]): MinimumZone {
-  return straightness(points).minimumZone;
+  return minimumZoneFit(...fitted(points));
+}
+
+/** The places of the points and the least-squares fit, in lent memory. */
+function fitted(points: readonly LinePoint[]): [Places, FormFit] {
+  const numbers = numbersOnLine(points);
+  const places = placesOf(numbers);
+  return [places, leastSquaresFit(places, numbers)];
 }

@@ -129,3 +129,27 @@ describe('far from the origin no digit is lost', () => {
     }
   });
 });
+
+it('what was found stays as it is when other points are fitted', () => {
+  const [random] = manyRandoms(1);
+  const one = scatteredPoints(random!, 30);
+  for (const of of [flatness, straightness]) {
+    const found = of(one);
+    const before = structuredClone(found);
+    of(scatteredPoints(random!, 40));
+    of(one.slice(0, 3));
+    expect(found).toEqual(before);
+  }
+});
+
+it('few points have residuals of their own too', () => {
+  const points = [
+    { u: 0, v: 0, deviation: 5 },
+    { u: 10, v: 0, deviation: 1 },
+    { u: 0, v: 10, deviation: 2 },
+  ];
+  const { leastSquares, minimumZone } = flatness(points);
+  flatness(points.map((point, i) => ({ ...point, u: i })).concat(points));
+  expect([...leastSquares.residuals]).toEqual([0, 0, 0]);
+  expect([...minimumZone.residuals]).toEqual([0, 0, 0]);
+});
