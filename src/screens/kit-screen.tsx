@@ -1,3 +1,4 @@
+import { useLocation } from 'preact-iso';
 import { fieldKey } from '../entry/field-keys';
 import {
   defaultKit,
@@ -52,8 +53,14 @@ const PLATE_OPTIONS = PLATE_KINDS.map(
 export function KitScreen() {
   const { kit: entry } = shop.value;
   const { problems } = readKit(entry);
+  const { from } = useLocation().query;
+  // Only within the app: an address may have come from anywhere.
+  const back =
+    from?.startsWith(`${to.bench()}part/`) === true
+      ? { to: from, name: 'the readings' }
+      : { to: to.bench(), name: 'the bench' };
   return (
-    <Page title="Kit and units" back={{ to: to.bench(), name: 'the bench' }}>
+    <Page title="Kit and units" back={back}>
       <section class="sheet" aria-label="Units">
         <UnitChoices />
       </section>

@@ -14,7 +14,9 @@ export const ROUTES = {
 /** Addresses of the screens. */
 export const to = {
   bench: () => BASE,
-  kit: () => ROUTES.kit,
+  /** `from` is the address to go back to. */
+  kit: (from?: string) =>
+    from === undefined ? ROUTES.kit : `${ROUTES.kit}?from=${encodeURIComponent(from)}`,
   part: (part: string) => `${BASE}part/${part}`,
   drawing: (part: string) => `${BASE}part/${part}/drawing`,
   plate: (part: string, inspection: string) => `${BASE}part/${part}/readings/${inspection}`,

@@ -44,7 +44,7 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
     <>
       <div class="sheet-head">
         <h2>Readings</h2>
-        <a class="button button-quiet" href={to.kit()}>
+        <a class="button button-quiet" href={to.kit(to.plate(part.id, inspection.id))}>
           {kitName.value}
         </a>
       </div>

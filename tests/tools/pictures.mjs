@@ -1,0 +1,124 @@
+// @ts-check
+/**
+ * Takes a picture of every screen of the built app, at phone and at desk size, light and dark, into
+ * test-results/pictures; and the one that the README shows. Run `npm run build` first.
+ */
+import { spawn } from 'node:child_process';
+import { mkdirSync } from 'node:fs';
+import { chromium } from '@playwright/test';
+import { findChromium } from './find-chromium.mjs';
+
+const PORT = 4175;
+const ADDRESS = `http://127.0.0.1:${PORT}/`;
+const PICTURES = 'test-results/pictures';
+const README_PICTURE = 'tests/pictures/at-the-plate.png';
+
+const SIZES = /** @type {const} */ ({
+  phone: { width: 412, height: 915 },
+  desk: { width: 1440, height: 900 },
+});
+
+/** @typedef {import('@playwright/test').Page} Page */
+
+/**
+ * @param {Page} page
+ * @param {(name: string) => Promise<void>} show takes the picture of the screen as it is
+ */
+async function walk(page, show) {
+  /** @param {string} name @param {string} text */
+  const type = (name, text) => page.getByRole('textbox', { name, exact: true }).fill(text);
+  await page.goto(ADDRESS);
+  await page.getByRole('button', { name: 'New part' }).waitFor();
+  await show('bench');
+  await page.goto(`${ADDRESS}?example`);
+  await type('Right side', '41');
+  await show('plate, typing');
+  await type('Left side', '29');
+  await page.getByRole('heading', { level: 1 }).click();
+  await page.getByText('Or work the right').click();
+  await show('plate, answered');
+  await page.getByRole('button', { name: 'I work the bottom' }).first().click();
+  await type('How much', '12');
+  await show('work');
+  await page.getByRole('button', { name: 'Measure again' }).click();
+  await type('Right side', '36');
+  await type('Left side', '34');
+  await page.getByRole('link', { name: 'Back to the part' }).click();
+  await page.getByRole('heading', { name: 'Its story' }).waitFor();
+  await show('part');
+  await page.getByRole('link', { name: 'Change' }).click();
+  await page.getByRole('heading', { name: 'What the drawing asks' }).waitFor();
+  await show('drawing');
+  await page.goto(`${ADDRESS}kit`);
+  await page.getByRole('heading', { name: 'How good the kit is' }).waitFor();
+  await show('kit');
+}
+
+/** The README's picture: what is typed, what it means and what to take off, side by side. @param {import('@playwright/test').Browser} browser */
+async function readmePicture(browser) {
+  const context = await browser.newContext({
+    viewport: SIZES.phone,
+    hasTouch: true,
+    isMobile: true,
+    reducedMotion: 'reduce',
+  });
+  const page = await context.newPage();
+  /** @type {string[]} */
+  const shots = [];
+  const shoot = async () => {
+    await page.waitForTimeout(300);
+    shots.push((await page.screenshot()).toString('base64'));
+  };
+  await page.goto(`${ADDRESS}?example`);
+  await page.getByRole('textbox', { name: 'Right side', exact: true }).pressSequentially('41');
+  await page.getByRole('button', { name: 'Next' }).click();
+  await page.getByRole('textbox', { name: 'Left side', exact: true }).pressSequentially('29');
+  await shoot();
+  await page.getByRole('button', { name: 'Done' }).click();
+  await shoot();
+  await page.getByRole('button', { name: 'I work the bottom' }).first().click();
+  await page.getByRole('textbox', { name: 'How much' }).waitFor();
+  await shoot();
+  await context.close();
+  const sheet = await browser.newPage({ viewport: { width: 3 * 412 + 80, height: 955 } });
+  const images = shots.map((shot) => `<img src="data:image/png;base64,${shot}">`).join('');
+  await sheet.setContent(
+    `<body style="margin:0;padding:20px;display:flex;gap:20px;background:#fff">${images}</body>`,
+  );
+  mkdirSync('tests/pictures', { recursive: true });
+  await sheet.screenshot({ path: README_PICTURE });
+  await sheet.close();
+}
+
+const args = ['node_modules/vite/bin/vite.js', 'preview', '--host', '127.0.0.1', '--strictPort'];
+const server = spawn('node', [...args, '--port', String(PORT)], { stdio: 'ignore' });
+const browser = await chromium.launch({
+  executablePath: findChromium() ?? '',
+  chromiumSandbox: false,
+  args: ['--disable-gpu', '--disable-background-networking'],
+});
+try {
+  while (!(await fetch(ADDRESS).catch(() => undefined))?.ok) {
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+  mkdirSync(PICTURES, { recursive: true });
+  for (const [name, viewport] of Object.entries(SIZES)) {
+    for (const colorScheme of /** @type {const} */ (['light', 'dark'])) {
+      const isMobile = name === 'phone';
+      const context = await browser.newContext({
+        ...{ viewport, colorScheme, isMobile, hasTouch: isMobile, reducedMotion: 'reduce' },
+      });
+      const page = await context.newPage();
+      await walk(page, async (screen) => {
+        await page.waitForTimeout(300);
+        const path = `${PICTURES}/${name}, ${colorScheme}, ${screen}.png`;
+        await page.screenshot({ path, fullPage: true });
+      });
+      await context.close();
+    }
+  }
+  await readmePicture(browser);
+} finally {
+  await browser.close();
+  server.kill();
+}
