@@ -22,6 +22,7 @@ import {
   takeKit,
 } from '../state/shop';
 import { offlineReady } from '../updates';
+import { LengthField } from '../widgets/length-field';
 import { NumberField } from '../widgets/number-field';
 import { Page } from '../widgets/page';
 import { SelectField } from '../widgets/select-field';
@@ -124,14 +125,13 @@ function KitFields({ entry, problems }: FieldsProps) {
   return (
     <>
       {KIT_LENGTHS.filter((item) => item !== 'plate' || !graded).map((item) => (
-        <NumberField
+        <LengthField
           key={item}
           field={fieldKey.kit(item)}
           label={LENGTH_NAMES[item]}
-          text={entry[item].text}
-          unit={entry[item].unit}
-          problem={problems.get(fieldKey.kit(item))}
-          onText={(text) => setKit({ ...entry, [item]: { ...entry[item], text } })}
+          typed={entry[item]}
+          problems={problems}
+          onTyped={(typed) => setKit({ ...entry, [item]: typed })}
         />
       ))}
       {NUMBERS.map(([item, label, unit]) => (
@@ -163,14 +163,13 @@ function PlateFields({ entry, problems }: FieldsProps) {
       {entry.plateKind !== 'stated' && (
         <div class="columns">
           {(['plateLength', 'plateWidth'] as const).map((side) => (
-            <NumberField
+            <LengthField
               key={side}
               field={fieldKey.kit(side)}
               label={side === 'plateLength' ? 'Length of the plate' : 'Width of the plate'}
-              text={entry[side].text}
-              unit={entry[side].unit}
-              problem={problems.get(fieldKey.kit(side))}
-              onText={(text) => setKit({ ...entry, [side]: { ...entry[side], text } })}
+              typed={entry[side]}
+              problems={problems}
+              onTyped={(typed) => setKit({ ...entry, [side]: typed })}
             />
           ))}
         </div>

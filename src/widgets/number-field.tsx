@@ -2,7 +2,7 @@ import type { Problem } from '../entry/problems';
 import { FieldMessage } from './field-message';
 import { goToNext, hasOwnKeypad } from './number-fields';
 
-interface NumberFieldProps {
+export interface NumberFieldProps {
   /** The key that the field's problem goes by; it also names the field in the page. */
   readonly field: string;
   readonly label: string;

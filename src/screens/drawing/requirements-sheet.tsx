@@ -4,7 +4,7 @@ import { nextRequirement, type PartEntry, type RequirementEntry } from '../../en
 import type { Problems } from '../../entry/problems';
 import { newId } from '../../state/shop';
 import { FieldMessage } from '../../widgets/field-message';
-import { NumberField } from '../../widgets/number-field';
+import { LengthField } from '../../widgets/length-field';
 import { RequirementFrame } from '../../widgets/requirement-frame';
 import { SelectField } from '../../widgets/select-field';
 import { faceLabel } from '../../words/faces';
@@ -100,14 +100,13 @@ function RequirementFields(props: RequirementFieldsProps) {
           chosen={datum}
           onChoose={(chosen) => onChange({ ...requirement, datum: chosen })}
         />
-        <NumberField
+        <LengthField
           wide
           field={fieldKey.tolerance(id)}
           label="Within"
-          text={tolerance.text}
-          unit={tolerance.unit}
-          problem={problems.get(fieldKey.tolerance(id))}
-          onText={(text) => onChange({ ...requirement, tolerance: { ...tolerance, text } })}
+          typed={tolerance}
+          problems={problems}
+          onTyped={(typed) => onChange({ ...requirement, tolerance: typed })}
         />
       </div>
     </div>

@@ -2,7 +2,7 @@ import type { Axis } from '../../core/part/faces';
 import { fieldKey } from '../../entry/field-keys';
 import type { PartEntry } from '../../entry/part-entry';
 import type { Problems } from '../../entry/problems';
-import { NumberField } from '../../widgets/number-field';
+import { LengthField } from '../../widgets/length-field';
 
 const SIZES: readonly (readonly [Axis, string])[] = [
   ['x', 'X, left to right'],
@@ -23,16 +23,13 @@ export function SizeSheet({ entry, problems, onChange }: SizeSheetProps) {
       <h2 id="size-heading">Sizes on the drawing</h2>
       <div class="columns columns-three">
         {SIZES.map(([axis, label]) => (
-          <NumberField
+          <LengthField
             key={axis}
             field={fieldKey.size(axis)}
             label={label}
-            text={entry.size[axis].text}
-            unit={entry.size[axis].unit}
-            problem={problems.get(fieldKey.size(axis))}
-            onText={(text) =>
-              onChange({ size: { ...entry.size, [axis]: { ...entry.size[axis], text } } })
-            }
+            typed={entry.size[axis]}
+            problems={problems}
+            onTyped={(typed) => onChange({ size: { ...entry.size, [axis]: typed } })}
           />
         ))}
       </div>

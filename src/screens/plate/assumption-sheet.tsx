@@ -1,6 +1,6 @@
 import { fieldKey } from '../../entry/field-keys';
 import type { AssumptionSetup } from '../../entry/setup-entry';
-import { NumberField } from '../../widgets/number-field';
+import { LengthField } from '../../widgets/length-field';
 import { pairName } from '../../words/faces';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 
@@ -15,14 +15,13 @@ export function AssumptionSheet(props: SetupSheetProps<AssumptionSetup>) {
       locked={locked}
       onRemove={onRemove}
     >
-      <NumberField
+      <LengthField
         field={fieldKey.within(id)}
         label="Parallel within, over the whole face"
-        text={within.text}
-        unit={within.unit}
-        problem={problems.get(fieldKey.within(id))}
+        typed={within}
+        problems={problems}
         disabled={locked}
-        onText={(text) => onChange({ ...setup, within: { ...within, text } })}
+        onTyped={(typed) => onChange({ ...setup, within: typed })}
       />
     </SheetFrame>
   );

@@ -6,6 +6,7 @@ import { isRepeat, traverseAgain, withoutPlacing } from '../../entry/placings';
 import { traverseName } from '../../entry/reading-names';
 import type { ColumnPlacing, ColumnSetup } from '../../entry/setup-entry';
 import { newId } from '../../state/shop';
+import { LengthField } from '../../widgets/length-field';
 import { NumberField } from '../../widgets/number-field';
 import { pairName } from '../../words/faces';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
@@ -36,20 +37,17 @@ export function ColumnSheet(props: SetupSheetProps<ColumnSetup>) {
         }}
       />
       {heights.map(({ id, height }, row) => (
-        <NumberField
+        <LengthField
           key={id}
           field={fieldKey.height(id)}
           label={`Height ${row + 1} above the plate`}
-          text={height.text}
-          unit={height.unit}
-          problem={problems.get(fieldKey.height(id))}
+          typed={height}
+          problems={problems}
           disabled={locked}
-          onText={(text) =>
+          onTyped={(typed) =>
             onChange({
               ...setup,
-              heights: heights.map((one) =>
-                one.id === id ? { ...one, height: { ...height, text } } : one,
-              ),
+              heights: heights.map((one) => (one.id === id ? { ...one, height: typed } : one)),
             })
           }
         />

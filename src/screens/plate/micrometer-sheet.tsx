@@ -1,16 +1,13 @@
 import { useState } from 'preact/hooks';
-import { depthBehind } from '../../core/part/block';
-import { oppositeFace } from '../../core/part/faces';
 import { fieldKey } from '../../entry/field-keys';
 import { newPlace } from '../../entry/new-setup';
 import { placeEdges } from '../../entry/place-edges';
 import type { MicrometerPlace, MicrometerSetup } from '../../entry/setup-entry';
 import { newId } from '../../state/shop';
-import { Thicknesses } from '../../widgets/drawings/thicknesses';
-import { NumberField } from '../../widgets/number-field';
+import { LengthField } from '../../widgets/length-field';
 import { pairName } from '../../words/faces';
+import { FacePlaces } from './face-places';
 import { PlaceFields } from './place-fields';
-import { placesOnFace } from './places-on-face';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 
 /** Thicknesses between the two faces, each with its place. */
@@ -31,16 +28,11 @@ export function MicrometerSheet(props: SetupSheetProps<MicrometerSetup>) {
       locked={locked}
       onRemove={onRemove}
     >
-      <Thicknesses
-        across={depthBehind(part.block, edges.across)}
-        up={depthBehind(part.block, edges.up)}
-        edgeNames={{
-          bottom: edges.up,
-          top: oppositeFace(edges.up),
-          left: edges.across,
-          right: oppositeFace(edges.across),
-        }}
-        places={placesOnFace(setup.faces[0], drawn, part, active)}
+      <FacePlaces
+        face={setup.faces[0]}
+        part={part}
+        places={drawn}
+        active={active}
         label={`Places of the micrometer between ${pairName(faces)}`}
       />
       {places.map((place, index) => (
@@ -85,17 +77,16 @@ function Place({ setup, part, place, index, problems, locked, onChange, onFocus 
       onRemove={setup.places.length > 1 ? remove : undefined}
       onFocus={onFocus}
     >
-      <NumberField
+      <LengthField
         reading
         wide
         field={fieldKey.thickness(place.id)}
         label="Thickness"
-        text={place.thickness.text}
-        unit={place.thickness.unit}
-        problem={problems.get(fieldKey.thickness(place.id))}
+        typed={place.thickness}
+        problems={problems}
         disabled={locked}
         onFocus={onFocus}
-        onText={(text) => put({ ...place, thickness: { ...place.thickness, text } })}
+        onTyped={(typed) => put({ ...place, thickness: typed })}
       />
     </PlaceFields>
   );

@@ -12,6 +12,7 @@ import {
 import { readingNames } from '../../entry/reading-names';
 import type { NoseComparatorSetup } from '../../entry/setup-entry';
 import { newId } from '../../state/shop';
+import { LengthField } from '../../widgets/length-field';
 import { NumberField } from '../../widgets/number-field';
 import { pairName } from '../../words/faces';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
@@ -52,23 +53,21 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
         }}
       />
       <div class="columns">
-        <NumberField
+        <LengthField
           field={fieldKey.noseHeight(id)}
           label="Nose height"
-          text={noseHeight.text}
-          unit={noseHeight.unit}
-          problem={problems.get(fieldKey.noseHeight(id))}
+          typed={noseHeight}
+          problems={problems}
           disabled={locked}
-          onText={(text) => onChange({ ...setup, noseHeight: { ...noseHeight, text } })}
+          onTyped={(typed) => onChange({ ...setup, noseHeight: typed })}
         />
-        <NumberField
+        <LengthField
           field={fieldKey.indicatorHeight(id)}
           label="Indicator height"
-          text={indicatorHeight.text}
-          unit={indicatorHeight.unit}
-          problem={problems.get(fieldKey.indicatorHeight(id))}
+          typed={indicatorHeight}
+          problems={problems}
           disabled={locked}
-          onText={(text) => onChange({ ...setup, indicatorHeight: { ...indicatorHeight, text } })}
+          onTyped={(typed) => onChange({ ...setup, indicatorHeight: typed })}
         />
         {placings.map((placing) => (
           <NumberField

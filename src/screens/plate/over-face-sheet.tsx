@@ -1,15 +1,13 @@
 import { useState } from 'preact/hooks';
-import { depthBehind } from '../../core/part/block';
 import { oppositeFace } from '../../core/part/faces';
 import { fieldKey } from '../../entry/field-keys';
 import { withGrid } from '../../entry/grid';
 import { placeEdges } from '../../entry/place-edges';
 import type { OverFacePlace, OverFaceSetup } from '../../entry/setup-entry';
 import { entryUnits, newId } from '../../state/shop';
-import { Thicknesses } from '../../widgets/drawings/thicknesses';
-import { NumberField } from '../../widgets/number-field';
+import { LengthField } from '../../widgets/length-field';
+import { FacePlaces } from './face-places';
 import { PlaceFields } from './place-fields';
-import { placesOnFace } from './places-on-face';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 
 const GRIDS = [
@@ -63,31 +61,25 @@ export function OverFaceSheet(props: SetupSheetProps<OverFaceSetup>) {
           </div>
         </fieldset>
       )}
-      <Thicknesses
-        across={depthBehind(part.block, edges.across)}
-        up={depthBehind(part.block, edges.up)}
-        edgeNames={{
-          bottom: edges.up,
-          top: oppositeFace(edges.up),
-          left: edges.across,
-          right: oppositeFace(edges.across),
-        }}
-        places={placesOnFace(face, drawn, part, active)}
+      <FacePlaces
+        face={face}
+        part={part}
+        places={drawn}
+        active={active}
         label={`Places of the indicator over the ${face}`}
       />
       <div class="columns">
         {places.map((place, index) => (
-          <NumberField
+          <LengthField
             key={place.id}
             reading
             field={fieldKey.placing(place.id)}
             label={`Reading at place ${index + 1}`}
-            text={place.reading.text}
-            unit={place.reading.unit}
-            problem={problems.get(fieldKey.placing(place.id))}
+            typed={place.reading}
+            problems={problems}
             disabled={locked}
             onFocus={() => setActive(index)}
-            onText={(text) => put({ ...place, reading: { ...place.reading, text } })}
+            onTyped={(typed) => put({ ...place, reading: typed })}
           />
         ))}
       </div>

@@ -3,7 +3,7 @@ import type { Face } from '../../core/part/faces';
 import { fieldKey } from '../../entry/field-keys';
 import type { Problems } from '../../entry/problems';
 import type { TypedLength } from '../../entry/typed-length';
-import { NumberField } from '../../widgets/number-field';
+import { LengthField } from '../../widgets/length-field';
 
 /** A place on a face as typed, whatever is read there. */
 export interface PlaceEntry {
@@ -45,27 +45,25 @@ export function PlaceFields<P extends PlaceEntry>(props: PlaceFieldsProps<P>) {
         )}
       </legend>
       <div class="columns">
-        <NumberField
+        <LengthField
           field={fieldKey.up(place.id)}
           label={`Up from ${edges.up}`}
-          text={place.up.text}
-          unit={place.up.unit}
-          problem={problems.get(fieldKey.up(place.id))}
+          typed={place.up}
+          problems={problems}
           disabled={locked}
           onFocus={onFocus}
-          onText={(text) => onChange({ ...place, up: { ...place.up, text } })}
+          onTyped={(typed) => onChange({ ...place, up: typed })}
         />
-        <NumberField
+        <LengthField
           optional
           field={fieldKey.across(place.id)}
           label={`In from ${edges.across}`}
-          text={place.across.text}
-          unit={place.across.unit}
+          typed={place.across}
           placeholder="middle"
-          problem={problems.get(fieldKey.across(place.id))}
+          problems={problems}
           disabled={locked}
           onFocus={onFocus}
-          onText={(text) => onChange({ ...place, across: { ...place.across, text } })}
+          onTyped={(typed) => onChange({ ...place, across: typed })}
         />
         {children}
       </div>

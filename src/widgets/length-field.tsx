@@ -1,0 +1,23 @@
+import type { Problems } from '../entry/problems';
+import type { TypedLength } from '../entry/typed-length';
+import { NumberField, type NumberFieldProps } from './number-field';
+
+interface LengthFieldProps extends Omit<NumberFieldProps, 'text' | 'unit' | 'problem' | 'onText'> {
+  readonly typed: TypedLength;
+  /** Problems of all fields; the one of this field is shown. */
+  readonly problems: Problems;
+  readonly onTyped: (typed: TypedLength) => void;
+}
+
+/** A field for a length as typed, with its unit. */
+export function LengthField({ typed, problems, onTyped, ...rest }: LengthFieldProps) {
+  return (
+    <NumberField
+      {...rest}
+      text={typed.text}
+      unit={typed.unit}
+      problem={problems.get(rest.field)}
+      onText={(text) => onTyped({ ...typed, text })}
+    />
+  );
+}
