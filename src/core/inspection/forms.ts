@@ -1,14 +1,25 @@
 import { type Axis, axesInFace, type Face, outwardNormal } from '../part/faces';
+import type { Kit } from '../readings/kit';
 import type {
   ColumnReading,
   FaceMapReading,
   OverTheTopReading,
   Reading,
 } from '../readings/reading';
+import { leverMovement } from '../statistics/lever-angle';
 import { flatness } from '../zones/form/flatness';
 import { type Form, formOf } from '../zones/form/form-of';
+import type { Contact, MinimumZone } from '../zones/form/minimum-zone-fit';
 import type { Spread } from '../zones/form/places';
 import { straightness } from '../zones/form/straightness';
+
+/** A reading that holds a zone, with its part of the hold on its side. */
+export interface HeldBy {
+  readonly reading: string;
+  /** µm, as the face moved the indicator. */
+  readonly value: number;
+  readonly share: number;
+}
 
 /** The form of one line or face. Widths are in µm. */
 export interface FormAnswer {
@@ -20,6 +31,9 @@ export interface FormAnswer {
   /** Straightness or flatness by least squares (LSLI, LSPL) and as the minimum zone (MZLI, MZPL). */
   readonly leastSquares: number;
   readonly minimumZone: number;
+  /** The readings that hold the minimum zone from above and below, with their shares: the width is Σ share·reading above less that below. */
+  readonly upper: readonly HeldBy[];
+  readonly lower: readonly HeldBy[];
   readonly spread: Spread;
   readonly form: Form;
   /** Axes that the form's u and v run along; a line has only the first. */
@@ -33,7 +47,7 @@ const ENOUGH_ON_LINE = 3;
 const ENOUGH_ON_FACE = 4;
 
 /** The form of every traverse with three heights or more, and of every face read at four places or more. */
-export function formAnswers(readings: readonly Reading[]): readonly FormAnswer[] {
+export function formAnswers(readings: readonly Reading[], kit: Kit): readonly FormAnswer[] {
   const placings = new Map<string, (ColumnReading | OverTheTopReading | FaceMapReading)[]>();
   for (const reading of readings) {
     if (
@@ -41,7 +55,8 @@ export function formAnswers(readings: readonly Reading[]): readonly FormAnswer[]
       reading.kind === 'over the top' ||
       reading.kind === 'face map'
     ) {
-      placings.set(reading.placing, [...(placings.get(reading.placing) ?? []), reading]);
+      const moved = { ...reading, value: leverMovement(reading.value, kit.leverAngle) };
+      placings.set(reading.placing, [...(placings.get(reading.placing) ?? []), moved]);
     }
   }
   return [...placings.values()].flatMap((group) => {
@@ -62,7 +77,7 @@ function formOfTraverse(traverse: readonly ColumnReading[]): readonly FormAnswer
       face: first.face,
       of: 'line',
       leastSquares: leastSquares.width,
-      minimumZone: minimumZone.width,
+      ...heldZone(minimumZone, traverse),
       spread: leastSquares.spread,
       form: formOf(points),
       axes: [outwardNormal(first.base).axis],
@@ -89,11 +104,23 @@ function formOfPlaces(
       face: first.face,
       of: first.kind === 'face map' ? 'face' : 'thickness',
       leastSquares: leastSquares.width,
-      minimumZone: minimumZone.width,
+      ...heldZone(minimumZone, places),
       spread: leastSquares.spread,
       form: formOf(points),
       axes,
       readings: places.map(({ id }) => id),
     },
   ];
+}
+
+/** The width of the zone and what holds it, in the order of `readings`. */
+function heldZone(
+  { width, upper, lower }: MinimumZone,
+  readings: readonly { readonly id: string; readonly value: number }[],
+): Pick<FormAnswer, 'minimumZone' | 'upper' | 'lower'> {
+  const held = ({ index, share }: Contact): HeldBy => {
+    const { id, value } = readings[index]!;
+    return { reading: id, value, share };
+  };
+  return { minimumZone: width, upper: upper.map(held), lower: lower.map(held) };
 }

@@ -65,7 +65,7 @@ export function inspect(
     fit: globalTest(chiSquare, degreesOfFreedom),
     next: nextReading(part, readings, kit, findings),
     kit,
-    forms: formAnswers(readings),
+    forms: formAnswers(readings, kit),
     corrections: measured.map((target) => correctionOptions(target, measured, part, level)),
   };
 }

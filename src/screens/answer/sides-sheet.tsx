@@ -1,3 +1,4 @@
+import { scaledEstimate } from '../../core/adjustment/scaled-estimate';
 import type { SidesAnswer } from '../../core/inspection/sides';
 import type { Part } from '../../core/part/part';
 import { expanded } from '../../core/statistics/coverage';
@@ -10,6 +11,7 @@ import { StandingBlock } from '../plate/standing-block';
 import { AssumptionWarning } from './assumption-warning';
 import { NotFixed } from './not-fixed';
 import { SideFacts } from './side-facts';
+import { Working } from './working';
 
 interface SidesSheetProps {
   readonly sides: SidesAnswer;
@@ -50,33 +52,44 @@ export function SidesSheet({ sides, part, inspection }: SidesSheetProps) {
           />
         );
       })}
-      {fixed && <Comparison sides={sides} />}
+      {fixed && <Comparison sides={sides} inspection={inspection} />}
     </section>
   );
 }
 
 /** What the two sides say of each other. */
-function Comparison({ sides }: { readonly sides: SidesAnswer }) {
+function Comparison({ sides, inspection }: Omit<SidesSheetProps, 'part'>) {
   const { base, difference, taper, reach, height } = sides;
   const { deviation, size: sizeUnit } = shop.value.units;
+  const growth = taper && scaledEstimate(taper, height);
   return (
-    <dl class="facts">
+    <>
       {difference !== undefined && (
-        <>
-          <dt>Total difference between the sides, over {size(reach, sizeUnit)}</dt>
-          <dd>{withDoubt(difference.value, expanded(difference), deviation)}</dd>
-          <dt>Half of it, per side</dt>
-          <dd>{shown(difference.value / 2, deviation)}</dd>
-        </>
+        <div class="stack">
+          <dl class="facts">
+            <dt>Total difference between the sides, over {size(reach, sizeUnit)}</dt>
+            <dd>{withDoubt(difference.value, expanded(difference), deviation)}</dd>
+            <dt>Half of it, per side</dt>
+            <dd>{shown(difference.value / 2, deviation)}</dd>
+          </dl>
+          <Working result={difference} what="The difference" inspection={inspection} />
+        </div>
       )}
-      {taper !== undefined && (
-        <>
-          <dt>
-            {taperInWords(base, taper)}, over {size(height, sizeUnit)}
-          </dt>
-          <dd>{withDoubt(Math.abs(taper.value) * height, expanded(taper) * height, deviation)}</dd>
-        </>
+      {taper !== undefined && growth !== undefined && (
+        <div class="stack">
+          <dl class="facts">
+            <dt>
+              {taperInWords(base, taper)}, over {size(height, sizeUnit)}
+            </dt>
+            <dd>{withDoubt(Math.abs(growth.value), expanded(growth), deviation)}</dd>
+          </dl>
+          <Working
+            result={growth}
+            what="The growth of the thickness going up"
+            inspection={inspection}
+          />
+        </div>
       )}
-    </dl>
+    </>
   );
 }

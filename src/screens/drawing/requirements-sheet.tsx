@@ -65,7 +65,7 @@ function RequirementFields(props: RequirementFieldsProps) {
   const facesProblem = problems.get(fieldKey.faces(id));
   return (
     <div class="requirement-fields">
-      <div class="sheet-head">
+      <div class="sheet-head sheet-title">
         {facesProblem === undefined ? (
           <RequirementFrame
             face={face}
