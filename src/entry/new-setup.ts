@@ -62,9 +62,9 @@ export function newPlace(units: Pick<EntryUnits, 'size'>, newId: NewId): Microme
 
 /**
  * The same setup to be read again: heights, places and faces stay, what the instruments showed is
- * empty. An assumption is not carried over: after work on the part it may no longer hold.
+ * empty. An assumption is not carried over where one of its faces was worked: it may no longer hold.
  */
-export function readAgain(setup: SetupEntry, newId: NewId): SetupEntry | undefined {
+export function readAgain(setup: SetupEntry, newId: NewId, worked?: Face): SetupEntry | undefined {
   const id = newId();
   switch (setup.kind) {
     case 'nose comparator':
@@ -111,7 +111,7 @@ export function readAgain(setup: SetupEntry, newId: NewId): SetupEntry | undefin
         })),
       };
     case 'assumed parallel':
-      return undefined;
+      return worked !== undefined && setup.faces.includes(worked) ? undefined : { ...setup, id };
   }
 }
 

@@ -1,7 +1,9 @@
+import { type Block, depthBehind } from '../core/part/block';
 import { type Face, oppositeFace } from '../core/part/faces';
+import { millimetresForDrawing } from './for-drawing';
 import type { NewId } from './new-id';
 import type { ColumnSetup, NoseComparatorSetup } from './setup-entry';
-import { blank } from './typed-length';
+import { blank, isBlank } from './typed-length';
 
 /** What the block stands on at each placing of a setting. */
 export function baseOf(setup: NoseComparatorSetup, placing: { readonly base?: Face }): Face {
@@ -41,6 +43,25 @@ export function onAllFourSides(setup: NoseComparatorSetup, newId: NewId): NoseCo
     reading: blank(unit),
   }));
   return { ...setup, placings: [...placings, ...added] };
+}
+
+/** True where the block is tall enough for the setting on whatever side it lies; so too while its height is not typed. */
+export function fitsLyingDown(setup: NoseComparatorSetup, block: Block): boolean {
+  const height = millimetresForDrawing(setup.indicatorHeight) ?? 0;
+  return [setup.base, setup.faces[0]].every((face) => height <= depthBehind(block, face));
+}
+
+/** True where nothing has been read yet on any side but the first base. */
+export function extraSidesAreEmpty(setup: NoseComparatorSetup): boolean {
+  return setup.placings.every(
+    (placing) => baseOf(setup, placing) === setup.base || isBlank(placing.reading),
+  );
+}
+
+/** The setting swung round to two sides only. */
+export function onTwoSides(setup: NoseComparatorSetup): NoseComparatorSetup {
+  const placings = setup.placings.filter((placing) => baseOf(setup, placing) === setup.base);
+  return { ...setup, placings };
 }
 
 /** An angle of the section is the same read from either of its faces. */

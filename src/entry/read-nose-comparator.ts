@@ -43,13 +43,13 @@ function readHeights(setup: NoseComparatorSetup, part: Part, problems: ProblemLi
   const limits = heightLimits(tall);
   const noseKey = fieldKey.noseHeight(setup.id);
   const indicatorKey = fieldKey.indicatorHeight(setup.id);
-  const nose = readLength(setup.noseHeight, noseKey, problems, limits, 'Height of the nose');
+  const nose = readLength(setup.noseHeight, noseKey, problems, limits, 'How high above the plate?');
   const indicator = readLength(
     setup.indicatorHeight,
     indicatorKey,
     problems,
     limits,
-    'Height of the indicator',
+    'How high above the plate?',
   );
   if (nose === undefined || indicator === undefined) return undefined;
   if (indicator <= nose) {

@@ -1,6 +1,8 @@
 import type { Finding } from '../core/inspection/findings';
 import { type InspectionAnswer, inspect } from '../core/inspection/inspect';
 import type { Part } from '../core/part/part';
+import type { Reading } from '../core/readings/reading';
+import { sitReading } from '../core/readings/unknowns';
 import type { PartEntry } from '../entry/part-entry';
 import { anyWrong, type Problems } from '../entry/problems';
 import { readKit } from '../entry/read-kit';
@@ -31,7 +33,7 @@ export function workOut(inspection: InspectionRecord, now: PartEntry): Worked {
     return { part: undefined, problems: NONE, answer: undefined, silence: 'part' };
   }
   const { readings: typed, problems } = readSetups(inspection.setups, part);
-  const readings = typed.filter(({ id }) => inspection.leftOut?.[id] === undefined);
+  const readings = typed.filter((reading) => !isLeftOut(reading, inspection));
   const { kit } = readKit(inspection.closed?.kit ?? shop.value.kit);
   const silent = (silence: NonNullable<Worked['silence']>): Worked => {
     return { part, problems, answer: undefined, silence };
@@ -41,6 +43,12 @@ export function workOut(inspection: InspectionRecord, now: PartEntry): Worked {
   if (readings.length === 0) return silent('nothing read');
   const answer = inspect(part, readings, kit, level.value);
   return { part, problems, answer: { ...answer, findings: answer.findings.map(withItsForm) } };
+}
+
+/** True where the reading was taken out of the reckoning, by itself or with all of its placing. */
+function isLeftOut(reading: Reading, { leftOut = {} }: InspectionRecord): boolean {
+  const names = 'placing' in reading ? [reading.id, sitReading(reading.placing)] : [reading.id];
+  return names.some((name) => leftOut[name] !== undefined);
 }
 
 /** The finding with its form taken in, as soon as that is worked out. */

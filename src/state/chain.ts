@@ -52,7 +52,9 @@ function putLinks(part: string, changed: readonly Link[]): void {
 /** Begins a new inspection: with the setups of the last one, to be read again, where there was one. */
 export function beginInspection(part: string, entry: PartEntry): InspectionRecord {
   const last = latestInspection(chain.value?.links ?? []);
-  const again = (last?.setups ?? []).flatMap((setup) => readAgain(setup, newId) ?? []);
+  const since = chain.value?.links.at(-1);
+  const worked = since?.kind === 'work' ? since.face : undefined;
+  const again = (last?.setups ?? []).flatMap((setup) => readAgain(setup, newId, worked) ?? []);
   const inspection: InspectionRecord = {
     ...{ format: FORMAT, made: now(), kind: 'inspection', id: newId(), part },
     setups: again.length > 0 ? again : firstSetups(entry),

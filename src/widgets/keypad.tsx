@@ -11,6 +11,9 @@ export function Keypad() {
   const field = useFocusedNumberField();
   useEffect(() => {
     document.documentElement.classList.toggle('keypad-open', field !== undefined);
+    // The pad must not lie over the field; and what stands in it is typed over, as on going to the next.
+    field?.scrollIntoView({ block: 'center' });
+    field?.select();
   }, [field]);
   if (field === undefined) return null;
   const digit = (text: string) => (

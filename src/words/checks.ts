@@ -43,5 +43,5 @@ export function nextInWords(
   const doubt = (standard: number) =>
     deviationNumber(expanded({ standard, degreesOfFreedom }), unit);
   const what = remedyInWords(remedy);
-  return `Worth reading next: ${what}. The ± goes from ${doubt(now)} to about ${doubt(then)} ${unit}.`;
+  return `Worth adding: ${what}. The ± goes from ${doubt(now)} to about ${doubt(then)} ${unit}.`;
 }

@@ -3,7 +3,7 @@ import type { CorrectionOption } from '../core/correction/options';
 import { type Face, oppositeFace } from '../core/part/faces';
 import type { LengthUnit } from '../core/units/length';
 import { highSideName, lowSideName, requirementName } from './faces';
-import { deviation, size } from './numbers';
+import { deviation, place } from './numbers';
 import { VERDICT_LABELS } from './verdicts';
 
 /** The correction in a sentence: 'The left edge of the bottom is high by 1.22 µm; …'. */
@@ -16,7 +16,7 @@ export function correctionInWords(option: CorrectionOption, unit: LengthUnit): s
 /** Where to press, as distances in from the edges that are high: '20 mm from the left edge'. */
 export function pressInWords(option: CorrectionOption, unit: 'mm' | 'in'): string {
   const places = option.pressDistances.map(
-    ({ from, distance }) => `${size(distance, unit)} from the ${from} edge`,
+    ({ from, distance }) => `${place(distance, unit)} from the ${from} edge`,
   );
   const middle = places.length === 1 ? ', on the middle line' : '';
   return `Press ${places.join(' and ')}${middle}.`;

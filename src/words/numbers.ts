@@ -39,6 +39,12 @@ export function size(millimetres: number, unit: 'mm' | 'in'): string {
   return `${Number(text)} ${unit}`;
 }
 
+/** A place that a hand finds, of `millimetres`: to half a millimetre or so. */
+export function place(millimetres: number, unit: 'mm' | 'in'): string {
+  const text = fromMillimetres(millimetres, unit).toFixed(unit === 'in' ? 2 : 1);
+  return `${Number(text)} ${unit}`;
+}
+
 /** A probability in words that never claim to be certain: '98 %', 'more than 99.9 %'. */
 export function probabilityInWords(probability: number): string {
   if (probability > 0.999) return 'more than 99.9 %';

@@ -20,7 +20,7 @@ function atCorners(remedy: Extract<Remedy, { kind: 'micrometer at a corner' }>, 
   if (count === 1) {
     return `Measure between ${pair} with the micrometer at one more place, near the ${highSideName(remedy.towards)}`;
   }
-  return `Measure between ${pair} with the micrometer at ${count === 2 ? 'two' : 'three'} more places, near the corners and not all in one line`;
+  return `Measure between ${pair} with the micrometer at ${count === 2 ? 'two more' : 'three'} places, near the corners and not all in one line, or pass an indicator over the face`;
 }
 
 /** One piece of further work, as the middle of a sentence. */

@@ -41,8 +41,8 @@ describe('heights that are still to come', () => {
     expect(read({ nose: '', indicator: '' })).toEqual({
       readings: [],
       problems: {
-        [NOSE]: missing('Height of the nose'),
-        [INDICATOR]: missing('Height of the indicator'),
+        [NOSE]: missing('How high above the plate?'),
+        [INDICATOR]: missing('How high above the plate?'),
       },
     });
   });

@@ -48,7 +48,7 @@ describe('an inspection after others', () => {
     return begun;
   }
 
-  it('has the setups of the last one to be read again, but no assumption', async () => {
+  it('has the setups of the last one to be read again, the word on parallel faces too', async () => {
     const last = compared('i', '34', '31');
     const { setups } = await again({
       ...last,
@@ -61,6 +61,7 @@ describe('an inspection after others', () => {
         indicatorHeight: mm('80'),
         placings: [{ reading: micro('') }, { reading: micro('') }],
       },
+      { kind: 'assumed parallel' },
       { kind: 'micrometer', places: [{ up: mm('5'), thickness: mm('') }] },
     ]);
     expect(setups.map(({ id }) => id)).not.toContain('nose');

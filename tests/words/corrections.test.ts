@@ -22,7 +22,7 @@ describe('working the bottom, 60 mm from left to right', () => {
 
   it('is pressed a third of the 60 mm from there', () => {
     expect(pressInWords(option, 'mm')).toBe('Press 20 mm from the left edge, on the middle line.');
-    expect(pressInWords(option, 'in')).toContain('0.7874 in ');
+    expect(pressInWords(option, 'in')).toContain('0.79 in ');
   });
 
   it('costs the size behind it as much', () => {
@@ -67,7 +67,7 @@ it('a high corner is pressed at distances in from both of its edges', () => {
     ],
   };
   expect(pressInWords(option, 'mm')).toBe(
-    'Press 25 mm from the left edge and 16.667 mm from the back edge.',
+    'Press 25 mm from the left edge and 16.7 mm from the back edge.',
   );
   expect(correctionInWords(option, 'µm')).toMatch(
     /^The back left corner of the bottom .* at the front right corner\.$/,

@@ -54,12 +54,12 @@ describe('several pieces of work', () => {
   });
 
   it.each([
-    [2, 'two'],
+    [2, 'two more'],
     [3, 'three'],
   ])('at %d corners are only counted, as any will do', (count, word) => {
     const corners = [corner('back', 'left'), corner('back', 'right'), corner('front', 'left')];
     expect(remediesInWords([corners.slice(0, count), corners.slice(-count)])).toBe(
-      `Measure between top and bottom with the micrometer at ${word} more places, near the corners and not all in one line.`,
+      `Measure between top and bottom with the micrometer at ${word} places, near the corners and not all in one line, or pass an indicator over the face.`,
     );
   });
 });

@@ -2,7 +2,7 @@ import type { LinearForm } from '../part/linear-form';
 import { combined, type Equation } from '../readings/equation';
 import { combineDoubt } from '../statistics/effective-degrees';
 import { checksOf, type EquationCheck } from './checks';
-import { type Contribution, contributionsTo, sharedEffects } from './contributions';
+import { type Contribution, contributionsTo, type FormValue, sharedEffects } from './contributions';
 import { type LeastSquares, type LinearEstimate, solveLeastSquares } from './least-squares';
 
 /** One reading's share in a result: value × weight, summed over all, is the result. */
@@ -34,7 +34,9 @@ export interface Adjustment {
   /** Equations less what they settle: how many say something twice. */
   readonly degreesOfFreedom: number;
   readonly chiSquare: number;
-  /** `form` of the unknowns, or undefined where the readings do not fix it. */
+  /** The value of `form` alone, or undefined where the readings do not fix it. */
+  valueOf(form: LinearForm): number | undefined;
+  /** The same with its uncertainty. */
   estimate(form: LinearForm): Estimate | undefined;
   /** Covariance of two forms, in the product of their units; undefined where either is not fixed. */
   covariance(one: LinearForm, other: LinearForm): number | undefined;
@@ -43,17 +45,24 @@ export interface Adjustment {
 /** Gains below this part of the greatest are rounding: the value does not rest on that reading. */
 const NO_GAIN = 1e-9;
 
-/** Weighted least squares over `equations`, of whatever mix of readings. No reading at all fixes nothing. */
-export function adjust(equations: readonly Equation[]): Adjustment {
+/**
+ * Weighted least squares over `equations`, of whatever mix of readings. No reading at all fixes nothing.
+ *
+ * @param known values of forms to reckon shared doubts with, in place of the solution's own: for
+ *   readings that are not taken yet, whose values say nothing.
+ */
+export function adjust(equations: readonly Equation[], known?: FormValue): Adjustment {
   const places = placesOf(equations);
   const standards = equations.map((equation) => combined(equation.components));
   const solved = solve(equations, places, standards);
   const linear = (form: LinearForm) => linearEstimate(form, places, solved);
-  const valueAt = (form: LinearForm) => (isNothing(form) ? 0 : linear(form)?.value);
+  const solvedValue = (form: LinearForm) => (isNothing(form) ? 0 : linear(form)?.value);
+  const valueAt = known ?? solvedValue;
   return {
     checks: checksOf(equations, standards, solved),
     degreesOfFreedom: equations.length - solved.rank,
     chiSquare: solved.chiSquare,
+    valueOf: solvedValue,
     estimate: (form) => {
       const estimate = linear(form);
       if (estimate === undefined) return undefined;

@@ -185,13 +185,14 @@ function fourSides(
   }));
 }
 
-function hasRead(readings: readonly Reading[], setting: string, face: Face, base: Face): boolean {
+/** True where the setting has read this corner: an angle is the same from either of its faces. */
+function hasRead(readings: readonly Reading[], setting: string, one: Face, other: Face): boolean {
   return readings.some(
     (reading) =>
       reading.kind === 'nose comparator' &&
       reading.setting === setting &&
-      reading.face === face &&
-      reading.base === base,
+      [reading.face, reading.base].includes(one) &&
+      [reading.face, reading.base].includes(other),
   );
 }
 

@@ -63,7 +63,7 @@ export function inspect(
     checks,
     suspects: suspectsAmong(checks, snoopingLimit(SNOOPING_SIGNIFICANCE)),
     fit: globalTest(chiSquare, degreesOfFreedom),
-    next: nextReading(part, readings, kit, findings),
+    next: nextReading(part, readings, kit, findings, adjustment),
     kit,
     forms: formAnswers(readings, kit),
     corrections: measured.map((target) => correctionOptions(target, measured, part, level)),

@@ -1,9 +1,10 @@
-import { adjust } from '../adjustment/adjustment';
+import { type Adjustment, adjust } from '../adjustment/adjustment';
+import { scaled, sum } from '../part/linear-form';
 import type { Part } from '../part/part';
 import { equationsOf } from '../readings/equations-of';
 import type { Kit } from '../readings/kit';
 import type { Reading } from '../readings/reading';
-import { zoneOfRequirement } from '../zones/zone-of-requirement';
+import { zoneForms } from '../zones/requirement-forms';
 import { furtherReadings, type Remedy } from './candidates';
 import type { Finding } from './findings';
 
@@ -23,12 +24,15 @@ const WORTH_IT = 0.02;
  * The reading still possible that most reduces the doubt of the requirement hardest to decide: the
  * one whose probability of conformity lies nearest to one half. Undefined where none is fixed, or
  * no single reading helps.
+ *
+ * @param present the adjustment of the readings that there are.
  */
 export function nextReading(
   part: Part,
   readings: readonly Reading[],
   kit: Kit,
   findings: readonly Finding[],
+  present: Adjustment,
 ): NextReading | undefined {
   const fixed = findings.flatMap((finding) => (finding.fixed ? [finding] : []));
   const [hardest] = [...fixed].sort(
@@ -36,9 +40,13 @@ export function nextReading(
   );
   if (hardest === undefined) return undefined;
   const { requirement, zone } = hardest;
+  // The width at the signs that its parts have now: what the next reading will say is not known.
+  const signed = zoneForms(requirement, part.block).map((form, index) =>
+    scaled(form, zone.parts[index]!.value < 0 ? -1 : 1),
+  );
   const options = furtherReadings(requirement, readings, part.block).flatMap((candidate) => {
     const equations = equationsOf([...readings, ...candidate.readings], part.block, kit);
-    const then = zoneOfRequirement(requirement, part.block, adjust(equations))?.standard;
+    const then = adjust(equations, present.valueOf).estimate(sum(...signed))?.standard;
     return then === undefined ? [] : [{ remedy: candidate.remedy, then }];
   });
   const [best] = options.sort((a, b) => a.then - b.then);

@@ -25,20 +25,24 @@ export function seatingsToSettle(
   kit: Kit,
   level: number,
 ): number | undefined {
-  for (let times = 1; times <= MOST; times += 1) {
+  const settles = (times: number): boolean => {
     const more = Array.from({ length: times }, (_, again) => seatedAgain(readings, again)).flat();
     const equations = equationsOf([...readings, ...more], part.block, kit);
     const then = zoneOfRequirement(requirement, part.block, adjust(equations));
-    if (then === undefined) return undefined;
+    if (then === undefined) return false;
     // The value stays the one that was found: what further readings will say is not known.
-    const shape = {
-      ...then,
-      parts: zone.parts.map((one, i) => ({ ...then.parts[i]!, value: one.value })),
-    };
-    const probability = probabilityOfConformity(shape, requirement.tolerance);
-    if (decide(probability, level) !== 'too close to call') return times;
+    const parts = zone.parts.map(({ value }, index) => ({ ...then.parts[index]!, value }));
+    const probability = probabilityOfConformity({ ...then, parts }, requirement.tolerance);
+    return decide(probability, level) !== 'too close to call';
+  };
+  if (!settles(MOST)) return undefined;
+  let [not, yes] = [0, MOST];
+  while (yes - not > 1) {
+    const middle = Math.floor((not + yes) / 2);
+    if (settles(middle)) yes = middle;
+    else not = middle;
   }
-  return undefined;
+  return yes;
 }
 
 /** Every reading that a lift of the block would repeat, once more. */

@@ -1,4 +1,5 @@
 import { type Block, depthBehind } from '../part/block';
+import { withoutOutstanding } from '../statistics/outstanding';
 import { chooseSpread, ENOUGH_DEGREES, repeatability, type Spread } from '../statistics/pooled';
 import type { Kit } from './kit';
 import type { ColumnReading, NoseComparatorReading, Reading } from './reading';
@@ -9,6 +10,33 @@ import type { ColumnReading, NoseComparatorReading, Reading } from './reading';
  * setting on one face and base are repeats of each other, and so are traverses of one column.
  */
 function observedSeating(readings: readonly Reading[], block: Block): Spread | undefined {
+  return repeatability(liftsOf(readings, block));
+}
+
+/**
+ * The kit to judge single readings by: the stated seating, unless enough repeats know it better. A
+ * few bad repeats widen the doubt of the results, but must not make a blunder look usual: where one
+ * repeat stands out from all the others, it has no say in the spread that it is judged by.
+ */
+export function kitForChecks(kit: Kit, readings: readonly Reading[], block: Block): Kit {
+  const observed = repeatability(withoutOutstanding(liftsOf(readings, block)));
+  if (observed === undefined || observed.degreesOfFreedom < ENOUGH_DEGREES) return kit;
+  return withSeating(kit, observed);
+}
+
+/** The kit with the seating that the repeats show, once they know it well enough or it is surely worse. */
+export function withObservedSeating(kit: Kit, readings: readonly Reading[], block: Block): Kit {
+  return withSeating(kit, observedSeating(readings, block));
+}
+
+function withSeating(kit: Kit, observed: Spread | undefined): Kit {
+  const stated = { standard: kit.seating, degreesOfFreedom: kit.seatingDegrees };
+  const chosen = chooseSpread(stated, observed);
+  return { ...kit, seating: chosen.standard, seatingDegrees: chosen.degreesOfFreedom };
+}
+
+/** Lifts in groups of repeats, µm at the edge of the block, each group from a zero of its own. */
+function liftsOf(readings: readonly Reading[], block: Block): readonly (readonly number[])[] {
   const groups = new Map<string, number[]>();
   for (const { group, lift } of [
     ...noseLifts(readings, block),
@@ -16,24 +44,7 @@ function observedSeating(readings: readonly Reading[], block: Block): Spread | u
   ]) {
     groups.set(group, [...(groups.get(group) ?? []), lift]);
   }
-  return repeatability([...groups.values()]);
-}
-
-/**
- * The kit to judge single readings by: the stated seating, unless enough repeats know it better. A
- * few bad repeats widen the doubt of the results, but must not make a blunder look usual.
- */
-export function kitForChecks(kit: Kit, readings: readonly Reading[], block: Block): Kit {
-  const observed = observedSeating(readings, block);
-  if (observed === undefined || observed.degreesOfFreedom < ENOUGH_DEGREES) return kit;
-  return withObservedSeating(kit, readings, block);
-}
-
-/** The kit with the seating that the repeats show, once they know it well enough or it is surely worse. */
-export function withObservedSeating(kit: Kit, readings: readonly Reading[], block: Block): Kit {
-  const stated = { standard: kit.seating, degreesOfFreedom: kit.seatingDegrees };
-  const chosen = chooseSpread(stated, observedSeating(readings, block));
-  return { ...kit, seating: chosen.standard, seatingDegrees: chosen.degreesOfFreedom };
+  return [...groups.values()];
 }
 
 interface Lift {
@@ -65,7 +76,10 @@ function traverseLifts(readings: readonly Reading[], block: Block): readonly Lif
     const { column, face, base } = traverse[0]!;
     const slope = slopeOf(traverse);
     if (slope === undefined) return [];
-    return [{ group: `${column} ${face} ${base}`, lift: slope * depthBehind(block, face) }];
+    // Only traverses of the same heights repeat each other: on a bowed side others differ anyway.
+    const heights = traverse.map(({ height }) => height).sort((a, b) => a - b);
+    const group = `${column} ${face} ${base} ${heights.join(' ')}`;
+    return [{ group, lift: slope * depthBehind(block, face) }];
   });
 }
 

@@ -20,7 +20,14 @@ export function sitOf(placing: string, towards: Face): string {
   return `sit of ${placing} towards ${towards}`;
 }
 
+const SIT = 'sit of ';
+
 /** Id that the statement 'the block sits square at this placing' goes by among the readings. */
 export function sitReading(placing: string): string {
-  return `sit of ${placing}`;
+  return `${SIT}${placing}`;
+}
+
+/** True for the id of such a statement. */
+export function isSit(reading: string): boolean {
+  return reading.startsWith(SIT);
 }

@@ -7,7 +7,8 @@ import type { Zone } from '../zones/zone';
 const SPAN_NORMAL = 8;
 const SPAN_STUDENT = 400;
 
-const ABSOLUTE_ERROR = 1e-10;
+/** Far below what is shown. */
+const ABSOLUTE_ERROR = 1e-9;
 
 /**
  * Probability that the true width of `zone` is no more than `tolerance` µm (JCGM 106:2012, 6 and 7,

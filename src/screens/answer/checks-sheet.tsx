@@ -1,5 +1,6 @@
 import type { EquationCheck } from '../../core/adjustment/checks';
 import type { InspectionAnswer } from '../../core/inspection/inspect';
+import { isSit } from '../../core/readings/unknowns';
 import { readingNames } from '../../entry/reading-names';
 import { leaveOut, putBack } from '../../state/chain';
 import { shop } from '../../state/shop';
@@ -17,7 +18,9 @@ export function ChecksSheet({ answer, inspection }: ChecksSheetProps) {
   const { deviation } = shop.value.units;
   const names = readingNames(inspection.setups);
   const nameOf = ({ reading }: Pick<EquationCheck, 'reading'>) => names.get(reading) ?? 'Reading';
-  const unchecked = answer.checks.filter(({ standardised }) => standardised === undefined);
+  const unchecked = answer.checks.filter(
+    ({ standardised, reading }) => standardised === undefined && !isSit(reading),
+  );
   return (
     <section class="sheet" aria-labelledby="checks-heading">
       <h3 id="checks-heading">Do the readings agree?</h3>

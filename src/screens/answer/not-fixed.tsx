@@ -11,9 +11,13 @@ interface NotFixedProps {
   readonly inspection: InspectionRecord;
 }
 
-const WAYS: Partial<Record<Remedy['kind'], readonly [SetupKind, string]>> = {
-  'micrometer at two heights': ['micrometer', 'Use the micrometer'],
-  'assume parallel': ['assumed parallel', 'Take as parallel'],
+const WAYS: Partial<Record<Remedy['kind'], readonly (readonly [SetupKind, string])[]>> = {
+  'micrometer at two heights': [['micrometer', 'Use the micrometer']],
+  'micrometer at a corner': [
+    ['micrometer', 'Use the micrometer'],
+    ['over the top', 'Pass an indicator over it'],
+  ],
+  'assume parallel': [['assumed parallel', 'Take as parallel']],
 };
 
 /** What is missing before there is a number, and the way to it. */
@@ -24,7 +28,7 @@ export function NotFixed({ remedies, requirement, inspection }: NotFixedProps) {
     inspection.setups.filter(({ faces }) => faces.includes(face)).map(({ kind }) => kind),
   );
   const ways = [...kinds]
-    .flatMap((kind) => (WAYS[kind] === undefined ? [] : [WAYS[kind]]))
+    .flatMap((kind) => WAYS[kind] ?? [])
     .filter(([kind]) => !started.has(kind));
   return (
     <>

@@ -94,6 +94,7 @@ function Traverse({ setup, placing, problems, locked, onChange, onRow }: Travers
     onChange({ ...setup, placings });
   };
   const name = traverseName(setup, placing);
+  const isLastOfItsSide = setup.placings.findLast(({ face }) => face === placing.face) === placing;
   return (
     <fieldset class="stack">
       <legend>{name}</legend>
@@ -113,7 +114,7 @@ function Traverse({ setup, placing, problems, locked, onChange, onRow }: Travers
           />
         ))}
       </div>
-      {!locked && (
+      {!locked && isLastOfItsSide && (
         <div class="row">
           <button
             type="button"

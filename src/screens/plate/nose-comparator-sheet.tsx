@@ -3,9 +3,12 @@ import { type Face, oppositeFace } from '../../core/part/faces';
 import { fieldKey } from '../../entry/field-keys';
 import {
   baseOf,
+  extraSidesAreEmpty,
+  fitsLyingDown,
   isFourSided,
   isRepeat,
   onAllFourSides,
+  onTwoSides,
   seatAgain,
   withoutPlacing,
 } from '../../entry/placings';
@@ -109,7 +112,17 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
               Remove this seating
             </button>
           )}
-          {!fourSided && (
+          {fourSided && (
+            <button
+              type="button"
+              class="button"
+              disabled={!extraSidesAreEmpty(setup)}
+              onClick={() => onChange(onTwoSides(setup))}
+            >
+              Back to two sides
+            </button>
+          )}
+          {!fourSided && fitsLyingDown(setup, part.block) && (
             <button
               type="button"
               class="button"

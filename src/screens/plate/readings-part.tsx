@@ -1,9 +1,11 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { SidesAnswer } from '../../core/inspection/sides';
 import type { SetupEntry } from '../../entry/setup-entry';
 import type { Worked } from '../../state/answers';
 import { closeInspection, reopenInspection, setSetups } from '../../state/chain';
 import { kitName } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
+import { goToFirstEmpty } from '../../widgets/number-fields';
 import { to } from '../paths';
 import { AddSetup } from './add-setup';
 import { AssumptionSheet } from './assumption-sheet';
@@ -22,6 +24,8 @@ interface ReadingsPartProps {
 /** Everything that is read at the plate, one sheet a setup. */
 export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
   const { setups, closed } = inspection;
+  const root = useNewSheetsInSight(setups.length);
+  const [removed, setRemoved] = useState<readonly SetupEntry[]>();
   if (worked.part === undefined) {
     return (
       <p class="note note-wrong">
@@ -34,14 +38,20 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
       inspection,
       setups.map((setup) => (setup.id === changed.id ? changed : setup)),
     );
-  const remove = (id: string) =>
+  const remove = (id: string) => {
+    setRemoved(setups);
     setSetups(
       inspection,
       setups.filter((setup) => setup.id !== id),
     );
+  };
+  const putBack = () => {
+    setSetups(inspection, removed ?? setups);
+    setRemoved(undefined);
+  };
   const { part: read, problems, answer } = worked;
   return (
-    <>
+    <div class="plate-part" ref={root}>
       <div class="sheet-head">
         <h2>Readings</h2>
         <a class="button button-quiet" href={to.kit(to.plate(part.id, inspection.id))}>
@@ -61,6 +71,14 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
           onRemove={() => remove(setup.id)}
         />
       ))}
+      {removed !== undefined && (
+        <p class="note" role="status">
+          Removed.{' '}
+          <button type="button" class="button" onClick={putBack}>
+            Put it back
+          </button>
+        </p>
+      )}
       {closed === undefined ? (
         <>
           <AddSetup entry={part.entry} inspection={inspection} />
@@ -81,8 +99,23 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
           </button>
         </p>
       )}
-    </>
+    </div>
   );
+}
+
+/** Brings a sheet that has just been added into sight, at its first empty field. */
+function useNewSheetsInSight(count: number) {
+  const root = useRef<HTMLDivElement>(null);
+  const before = useRef(count);
+  useEffect(() => {
+    const added = count > before.current;
+    before.current = count;
+    const sheet = root.current?.querySelectorAll<HTMLElement>('.setup')[count - 1];
+    if (!added || sheet === undefined) return;
+    sheet.scrollIntoView();
+    goToFirstEmpty(sheet);
+  }, [count]);
+  return root;
 }
 
 function ExampleHint() {

@@ -28,7 +28,7 @@ interface SheetFrameProps {
 /** The frame of a setup's sheet. */
 export function SheetFrame({ title, subtitle, locked, onRemove, children }: SheetFrameProps) {
   return (
-    <section class="sheet" aria-label={`${title}: ${subtitle}`}>
+    <section class="sheet setup" aria-label={`${title}: ${subtitle}`}>
       <div class="sheet-head sheet-title">
         <div>
           <h3>{title}</h3>

@@ -49,6 +49,7 @@ export function CorrectionPart({ part, inspection, worked, links }: CorrectionPa
               options={answer?.corrections[index] ?? []}
               part={read}
               onLog={isLast ? log : undefined}
+              tentative={finding.verdict !== 'out'}
             />
           </Target>
         ))}
@@ -76,19 +77,20 @@ interface OptionsProps {
   readonly options: readonly CorrectionOption[];
   readonly part: Part;
   readonly onLog: ((option: CorrectionOption) => void) | undefined;
+  readonly tentative: boolean;
 }
 
 /** The way that takes least stock in full, the others folded away. */
-function Options({ options, part, onLog }: OptionsProps) {
+function Options({ options, part, onLog, tentative }: OptionsProps) {
   const [first, ...others] = options;
   if (first === undefined) return <p class="note">There is no error to take off.</p>;
   return (
     <>
-      <OptionSheet option={first} part={part} onLog={onLog} />
+      <OptionSheet option={first} part={part} onLog={onLog} tentative={tentative} />
       {others.map((option) => (
         <details key={option.face}>
           <summary>Or work the {option.face}</summary>
-          <OptionSheet option={option} part={part} onLog={onLog} />
+          <OptionSheet option={option} part={part} onLog={onLog} tentative={tentative} />
         </details>
       ))}
     </>

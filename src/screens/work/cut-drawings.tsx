@@ -4,7 +4,7 @@ import { shop } from '../../state/shop';
 import { PressView } from '../../widgets/drawings/press-view';
 import { WedgeProfile } from '../../widgets/drawings/wedge-profile';
 import { highSideName, lowSideName } from '../../words/faces';
-import { deviation as shown, size as sizeShown } from '../../words/numbers';
+import { place, deviation as shown } from '../../words/numbers';
 import { cutInView } from './cut-in-view';
 
 interface CutDrawingsProps {
@@ -35,7 +35,7 @@ export function CutDrawings({ option, part }: CutDrawingsProps) {
         }}
         removalShare={view.shares}
         highEdges={view.highEdges}
-        pressDistances={view.distances((distance) => sizeShown(distance, size))}
+        pressDistances={view.distances((distance) => place(distance, size))}
         label={`The ${face} from above, through the part: ${amount} comes off at the ${high}, nothing at the ${low}.`}
       />
       <WedgeProfile

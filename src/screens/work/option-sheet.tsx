@@ -16,10 +16,12 @@ interface OptionSheetProps {
   readonly part: Part;
   /** Absent where later readings or work have overtaken these. */
   readonly onLog: ((option: CorrectionOption) => void) | undefined;
+  /** True where reading again comes before any work. */
+  readonly tentative: boolean;
 }
 
 /** One way to put a requirement right: which edge, how much, where to press, and what it does elsewhere. */
-export function OptionSheet({ option, part, onLog }: OptionSheetProps) {
+export function OptionSheet({ option, part, onLog, tentative }: OptionSheetProps) {
   const { deviation, size } = shop.value.units;
   const others = option.effects.filter(({ requirement }) => requirement !== option.requirement);
   return (
@@ -50,7 +52,11 @@ export function OptionSheet({ option, part, onLog }: OptionSheetProps) {
         </p>
       )}
       {onLog !== undefined && !option.finished && (
-        <button type="button" class="button button-main" onClick={() => onLog(option)}>
+        <button
+          type="button"
+          class={tentative ? 'button' : 'button button-main'}
+          onClick={() => onLog(option)}
+        >
           I work the {option.face}
         </button>
       )}

@@ -1,0 +1,121 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { adjust } from '../../../src/core/adjustment/adjustment';
+import { furtherReadings } from '../../../src/core/inspection/candidates';
+import { inspect } from '../../../src/core/inspection/inspect';
+import { kindOf } from '../../../src/core/part/requirement';
+import { equationsOf } from '../../../src/core/readings/equations-of';
+import { DEFAULT_KIT } from '../../../src/core/readings/kit';
+import type { Reading } from '../../../src/core/readings/reading';
+import { zoneOfRequirement } from '../../../src/core/zones/zone-of-requirement';
+import { expectClose } from '../support/close';
+import { PART, someReadings } from '../support/inspections';
+import { known } from '../support/known';
+import { type Random, randomFrom } from '../support/random';
+import { assumedParallel, micrometer, nose } from '../support/readings';
+import { again } from '../support/repeated-inspection';
+import { BLOCK, partWith, requirement } from '../support/worked-block';
+
+/** With heights known for certain, how doubtful a result is does not hang on what will be read. */
+const KIT = { ...DEFAULT_KIT, heightSetting: 0 };
+const SQUARE = {
+  ...PART,
+  requirements: PART.requirements.filter((one) => kindOf(one) === 'squareness'),
+};
+const WORTH_IT = 0.02;
+
+/** The reading as somebody may come to take it. */
+function asRead(reading: Reading, random: Random): Reading {
+  const value = random.between(-50, 50);
+  if (reading.kind === 'assumed parallel') return reading;
+  return reading.kind === 'micrometer' ? { ...reading, departure: value } : { ...reading, value };
+}
+
+describe('the reading that is advised next', () => {
+  const seen = { advised: 0, none: 0 };
+
+  it('has the least doubt of all that could be added, for the requirement hardest to decide', () => {
+    const random = randomFrom(9);
+    fc.assert(
+      fc.property(someReadings, (readings) => {
+        const { findings, next, kit } = inspect(SQUARE, readings, KIT, 0.95);
+        const fixed = findings.flatMap((finding) => (finding.fixed ? [finding] : []));
+        const hardness = fixed.map(({ probability }) => Math.abs(probability - 0.5));
+        const hardest = fixed[hardness.indexOf(Math.min(...hardness))];
+        if (hardest === undefined) {
+          expect(next).toBeUndefined();
+          return;
+        }
+        const options = furtherReadings(hardest.requirement, readings, BLOCK).map((candidate) => {
+          const added = candidate.readings.map((reading) => asRead(reading, random));
+          const adjustment = adjust(equationsOf([...readings, ...added], BLOCK, kit));
+          const zone = zoneOfRequirement(hardest.requirement, BLOCK, adjustment);
+          return { remedy: candidate.remedy, standard: known(zone).standard };
+        });
+        const least = Math.min(...options.map(({ standard }) => standard));
+        const now = hardest.zone.standard;
+        if (next === undefined) {
+          seen.none += 1;
+          expect(least).toBeGreaterThan(now * (1 - WORTH_IT) * (1 - 1e-9));
+          return;
+        }
+        seen.advised += 1;
+        expect(next.requirement).toBe(hardest.requirement.id);
+        expectClose(next.now, now);
+        expectClose(next.then, least, { relative: 1e-7 });
+        expect(next.then).toBeLessThanOrEqual(now * (1 - WORTH_IT));
+        const advised = options.find(({ remedy }) => sameWork(remedy, next.remedy));
+        expectClose(known(advised).standard, least, { relative: 1e-7 });
+      }),
+      { numRuns: 90, seed: 4 },
+    );
+    expect(seen.advised).toBeGreaterThan(20);
+  });
+});
+
+function sameWork(one: object, other: object): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
+}
+
+describe('the gain', () => {
+  const part = partWith([requirement('right', 'left')]);
+  /** A micrometer with a standard uncertainty of 1 µm. */
+  const kit = { ...KIT, micrometerResolution: Math.sqrt(12), micrometerError: 0 };
+  const corner = (y: number, z: number, departure: number) =>
+    micrometer('right', { y, z }, departure);
+
+  it('of a fourth corner, by hand: the width goes from √6 to √2 µm', () => {
+    // From m1 at one corner and m2, m3 at its neighbours: p = m2 - m1 and q = m3 - m1 over the face,
+    // and the width p + q = m2 + m3 - 2·m1 has the variance 6 µm². With the corner m4 opposite to m1,
+    // p = (m2 + m4 - m1 - m3)/2 and q = (m3 + m4 - m1 - m2)/2: p + q = m4 - m1 has 2 µm².
+    const readings = [corner(-20, -45, 0), corner(20, -45, 6), corner(-20, 45, 6)];
+    const { next } = inspect(part, readings, kit, 0.95);
+    expect(next?.remedy).toEqual({
+      kind: 'micrometer at a corner',
+      face: 'right',
+      towards: ['back', 'top'],
+    });
+    expectClose(next?.now, Math.sqrt(6));
+    expectClose(next?.then, Math.SQRT2);
+  });
+});
+
+describe('no reading is advised', () => {
+  const part = partWith([requirement('right', 'bottom')]);
+
+  it('where nothing is read, or the requirement is not fixed', () => {
+    expect(inspect(part, [], KIT, 0.95).next).toBeUndefined();
+    expect(inspect(part, [nose('right', 34), nose('left', 31)], KIT, 0.95).next).toBeUndefined();
+  });
+
+  it('where so much was read that one more brings less than a fiftieth', () => {
+    const read = (times: number) =>
+      Array.from({ length: times }, (_, index) => [
+        again(nose('right', 34 + (index % 2)), index),
+        again(nose('left', 31 + (index % 2)), index),
+      ]).flat();
+    const word = assumedParallel('right', 0.01);
+    expect(inspect(part, [...read(4), word], KIT, 0.95).next).toBeDefined();
+    expect(inspect(part, [...read(60), word], KIT, 0.95).next).toBeUndefined();
+  });
+});
