@@ -29,7 +29,7 @@ async function core(path) {
 /** @type {typeof import('../../src/core/zones/form/flatness')} */
 const { minimumZonePlane } = await core('./src/core/zones/form/flatness.ts');
 /** @type {typeof import('../core/support/random')} */
-const { manyRandoms } = await core('./tests/core/support/random.ts');
+const { manyRandoms, randomFrom } = await core('./tests/core/support/random.ts');
 /** @type {typeof import('../core/zones/form/support/points')} */
 const { scatteredPoints, wholePoints } = await core('./tests/core/zones/form/support/points.ts');
 /** @type {typeof import('../core/zones/form/support/linear-programs')} */
@@ -37,31 +37,40 @@ const others = await core('./tests/core/zones/form/support/linear-programs.ts');
 const highs = await load();
 
 /**
- * What to time, by name, as functions that set it up: each gives one solving for each set of `size`
- * points. The programs of one are gone before the next is timed, and fill no memory meanwhile.
- *
- * @param {(random: import('../core/support/random').Random, count: number) => readonly import('../../src/core/zones/form/points').FacePoint[]} draw
- * @param {number} size
+ * @typedef {readonly import('../../src/core/zones/form/points').FacePoint[]} Points
+ * @typedef {import('../core/zones/form/support/linear-programs').ScaledPoints} ScaledPoints
+ * @typedef {(points: Points) => () => number} SetUp gives one solving of a set of points
  */
-function solversOf(draw, size) {
-  const sets = manyRandoms(SETS, size).map((random) => draw(random, size));
-  /** @param {(set: import('../core/zones/form/support/linear-programs').ScaledPoints) => () => number} solver */
-  const scaled = (solver) => () => sets.map((points) => solver(others.scaledPoints(points)));
-  return {
-    ours: () => sets.map((points) => () => minimumZonePlane(points).width),
-    yalps: scaled((set) => {
-      const program = others.forYalps(set);
-      return () => others.widthByYalps(program, set);
-    }),
-    'yalps, dual': scaled((set) => {
-      const program = others.dualForYalps(set);
-      return () => others.widthByYalps(program, set);
-    }),
-    HiGHS: scaled((set) => {
-      const program = others.forHighs(set, highs);
-      return () => others.widthByHighs(program, set, highs);
-    }),
-  };
+
+/**
+ * What to time, in this order: ours first, while the memory is not yet full of programs.
+ *
+ * @type {Record<string, SetUp>}
+ */
+const SOLVERS = {
+  ours: (points) => () => minimumZonePlane(points).width,
+  yalps: scaled((set) => {
+    const program = others.forYalps(set);
+    return () => others.widthByYalps(program, set);
+  }),
+  'yalps, dual': scaled((set) => {
+    const program = others.dualForYalps(set);
+    return () => others.widthByYalps(program, set);
+  }),
+  HiGHS: scaled((set) => {
+    const program = others.forHighs(set, highs);
+    return () => others.widthByHighs(program, set, highs);
+  }),
+};
+
+const DRAWS = { scattered: scatteredPoints, 'on a grid': wholePoints };
+
+/**
+ * @param {(set: ScaledPoints) => () => number} setUp
+ * @returns {SetUp}
+ */
+function scaled(setUp) {
+  return (points) => setUp(others.scaledPoints(points));
 }
 
 /**
@@ -91,41 +100,43 @@ function leastTime(solve) {
 }
 
 /**
- * The mean over the sets of the least times, by name.
+ * The mean over the sets of the least times, for each size.
  *
- * @param {Record<string, () => readonly (() => number)[]>} solvers
+ * @param {SetUp} setUp
+ * @param {(random: import('../core/support/random').Random, count: number) => Points} draw
  */
-function meanTimes(solvers) {
-  return Object.fromEntries(
-    Object.entries(solvers).map(([name, setUp]) => {
-      const times = setUp().map(leastTime);
-      return [name, times.reduce((sum, time) => sum + time, 0) / times.length];
-    }),
-  );
+function timesOf(setUp, draw) {
+  return SIZES.map((size) => {
+    const times = manyRandoms(SETS, size).map((random) => leastTime(setUp(draw(random, size))));
+    return times.reduce((sum, time) => sum + time, 0) / SETS;
+  });
 }
 
-for (const [name, draw] of Object.entries({ scattered: scatteredPoints, grid: wholePoints })) {
-  // Once for the compiler.
-  meanTimes(solversOf(draw, 100));
-  /** @type {Record<string, unknown>[]} */
-  const rows = [];
-  let before = { size: Number.NaN, time: Number.NaN };
-  for (const size of SIZES) {
-    const { ours = Number.NaN, ...rest } = meanTimes(solversOf(draw, size));
-    rows.push({
-      points: size,
-      'ours, ms': ours.toFixed(4),
-      ...Object.fromEntries(Object.entries(rest).map(([of, ms]) => [`${of}, ms`, ms.toFixed(4)])),
-      ...Object.fromEntries(
-        Object.entries(rest).map(([of, ms]) => [`${of}: times ours`, (ms / ours).toFixed(1)]),
-      ),
-      'growth of points': (size / before.size).toFixed(1),
-      'growth of ours': (ours / before.time).toFixed(1),
-    });
-    before = { size, time: ours };
+/** @type {Record<string, Record<string, number[]>>} */
+const times = {};
+for (const [name, setUp] of Object.entries(SOLVERS)) {
+  for (const [kind, draw] of Object.entries(DRAWS)) {
+    // Once for the compiler.
+    leastTime(setUp(draw(randomFrom(1), 100)));
+    times[kind] = { ...times[kind], [name]: timesOf(setUp, draw) };
   }
-  console.log(`Minimum zone plane, points ${name}`);
-  console.table(rows);
+}
+
+for (const [kind, { ours = [], ...rest }] of Object.entries(times)) {
+  console.log(`Minimum zone plane, points ${kind}: ms, and how many times ours`);
+  console.table(
+    SIZES.map((size, row) => ({
+      points: size,
+      ours: ours[row]?.toFixed(4),
+      'µs a point': ((1000 * (ours[row] ?? 0)) / size).toFixed(3),
+      ...Object.fromEntries(
+        Object.entries(rest).flatMap(([name, of]) => [
+          [name, of[row]?.toFixed(4)],
+          [`${name} : ours`, ((of[row] ?? 0) / (ours[row] ?? 0)).toFixed(1)],
+        ]),
+      ),
+    })),
+  );
 }
 // The runner of vite keeps the process alive.
 exit(0);

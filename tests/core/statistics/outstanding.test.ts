@@ -26,7 +26,7 @@ describe('a repeat that stands out', () => {
     expect(withoutOutstanding(equal)).toBe(equal);
   });
 
-  it('is found ten sigma off, and hardly ever where there is none', () => {
+  it('is found nine times in ten at ten sigma, and hardly ever where there is none', () => {
     const random = randomFrom(11);
     let [found, alarms] = [0, 0];
     const rounds = 1000;
@@ -41,6 +41,7 @@ describe('a repeat that stands out', () => {
     }
     // Bonferroni's bound is 1 in 1,000: 1 ± 3·√1 in 1,000 rounds.
     expect(alarms).toBeLessThanOrEqual(4);
-    expect(found / rounds).toBeGreaterThan(0.97);
+    // The others' spread is known with nine degrees of freedom only.
+    expect(found / rounds).toBeGreaterThan(0.88);
   });
 });
