@@ -55,8 +55,15 @@ export function adjust(equations: readonly Equation[], known?: FormValue): Adjus
   const places = placesOf(equations);
   const standards = equations.map((equation) => combined(equation.components));
   const solved = solve(equations, places, standards);
-  const linear = (form: LinearForm) => linearEstimate(form, places, solved);
-  const solvedValue = (form: LinearForm) => (isNothing(form) ? 0 : linear(form)?.value);
+  const linear = (form: LinearForm) => {
+    const weights = weightsOf(form, places);
+    return weights && solved.estimate(weights);
+  };
+  const solvedValue = (form: LinearForm) => {
+    if (isNothing(form)) return 0;
+    const weights = weightsOf(form, places);
+    return weights && solved.value(weights);
+  };
   const valueAt = known ?? solvedValue;
   return {
     checks: checksOf(equations, standards, solved),
@@ -117,18 +124,18 @@ function solve(
   return solveLeastSquares(matrix, observations, standards);
 }
 
-function linearEstimate(
+/** The form as a row of weights; undefined where no equation knows one of its unknowns. */
+function weightsOf(
   form: LinearForm,
   places: ReadonlyMap<string, number>,
-  solved: LeastSquares,
-): LinearEstimate | undefined {
+): Float64Array | undefined {
   const weights = new Float64Array(places.size);
   for (const [name, weight] of form) {
     const place = places.get(name);
     if (place !== undefined) weights[place] = weight;
     else if (weight !== 0) return undefined;
   }
-  return solved.estimate(weights);
+  return weights;
 }
 
 function isNothing(form: LinearForm): boolean {

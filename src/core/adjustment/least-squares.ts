@@ -34,6 +34,8 @@ export interface LeastSquares {
   /** Sum of squares of residuals over their standard uncertainties. */
   readonly chiSquare: number;
   /** `weights`·unknowns, or undefined where the observations do not fix it. */
+  value(weights: ArrayLike<number>): number | undefined;
+  /** The same with its uncertainty and gains. */
   estimate(weights: ArrayLike<number>): LinearEstimate | undefined;
 }
 
@@ -79,6 +81,10 @@ export function solveLeastSquares(
     solution,
     ...fits,
     redundancies: redundanciesOf(parts),
+    value: (weights) => {
+      const inside = insideOf(parts, scales, weights);
+      return inside && dot(inside, coordinates);
+    },
     estimate: (weights) => estimate(parts, scales, standards, coordinates, weights),
   };
 }
@@ -183,6 +189,26 @@ function redundanciesOf({ rows, rank, range }: OrthogonalDecomposition): Float64
   });
 }
 
+/** The weights along the directions that the observations fix; undefined where they reach beyond. */
+function insideOf(
+  parts: OrthogonalDecomposition,
+  scales: Float64Array,
+  weights: ArrayLike<number>,
+): Float64Array | undefined {
+  const { columns, rank, directions } = parts;
+  if (weights.length !== columns) throw new RangeError('One weight is needed for each unknown');
+  const row = Float64Array.from({ length: columns }, (_, j) => weights[j]! * scales[j]!);
+  const along = transposedProduct(directions, columns, columns, row);
+  if (lengthOf(along, rank) > OUTSIDE_TOLERANCE * lengthOf(row)) return undefined;
+  return along.subarray(0, rank);
+}
+
+function dot(one: Float64Array, other: Float64Array): number {
+  let total = 0;
+  for (let k = 0; k < one.length; k += 1) total += one[k]! * other[k]!;
+  return total;
+}
+
 function estimate(
   parts: OrthogonalDecomposition,
   scales: Float64Array,
@@ -190,20 +216,14 @@ function estimate(
   coordinates: Float64Array,
   weights: ArrayLike<number>,
 ): LinearEstimate | undefined {
-  const { rows, columns, rank, range, directions } = parts;
-  if (weights.length !== columns) throw new RangeError('One weight is needed for each unknown');
-  const row = Float64Array.from({ length: columns }, (_, j) => weights[j]! * scales[j]!);
-  const along = transposedProduct(directions, columns, columns, row);
-  if (lengthOf(along, rank) > OUTSIDE_TOLERANCE * lengthOf(row)) return undefined;
-
-  const inside = along.subarray(0, rank);
+  const { rows, rank, range } = parts;
+  const inside = insideOf(parts, scales, weights);
+  if (inside === undefined) return undefined;
   const influence = solveTransposedTriangle(parts, inside);
-  let value = 0;
-  for (let k = 0; k < rank; k += 1) value += inside[k]! * coordinates[k]!;
   const gains = Float64Array.from({ length: rows }, (_, i) => {
     let gain = 0;
     for (let k = 0; k < rank; k += 1) gain += range[i + k * rows]! * influence[k]!;
     return gain / standards[i]!;
   });
-  return { value, standard: lengthOf(influence), gains };
+  return { value: dot(inside, coordinates), standard: lengthOf(influence), gains };
 }

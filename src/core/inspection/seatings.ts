@@ -1,9 +1,11 @@
 import { adjust } from '../adjustment/adjustment';
 import type { Part } from '../part/part';
 import type { Requirement } from '../part/requirement';
+import type { Equation } from '../readings/equation';
 import { equationsOf } from '../readings/equations-of';
 import type { Kit } from '../readings/kit';
 import type { Reading } from '../readings/reading';
+import { sitReading } from '../readings/unknowns';
 import { decide } from '../verdict/conformity';
 import { probabilityOfConformity } from '../verdict/probability';
 import type { Zone } from '../zones/zone';
@@ -25,10 +27,14 @@ export function seatingsToSettle(
   kit: Kit,
   level: number,
 ): number | undefined {
+  const equations = equationsOf(readings, part.block, kit);
+  const repeated = repeatedBySeating(readings);
   const settles = (times: number): boolean => {
-    const more = Array.from({ length: times }, (_, again) => seatedAgain(readings, again)).flat();
-    const equations = equationsOf([...readings, ...more], part.block, kit);
-    const then = zoneOfRequirement(requirement, part.block, adjust(equations));
+    const then = zoneOfRequirement(
+      requirement,
+      part.block,
+      adjust(equations.map((one) => (repeated.has(one.reading) ? readAgain(one, times) : one))),
+    );
     if (then === undefined) return false;
     // The value stays the one that was found: what further readings will say is not known.
     const parts = zone.parts.map(({ value }, index) => ({ ...then.parts[index]!, value }));
@@ -45,18 +51,23 @@ export function seatingsToSettle(
   return yes;
 }
 
-/** Every reading that a lift of the block would repeat, once more. */
-function seatedAgain(readings: readonly Reading[], again: number): readonly Reading[] {
-  return readings.flatMap((reading): readonly Reading[] => {
-    const id = `${reading.id} again ${again}`;
-    switch (reading.kind) {
-      case 'nose comparator':
-        return [{ ...reading, id }];
-      case 'column':
-      case 'over the top':
-        return [{ ...reading, id, placing: `${reading.placing} again ${again}` }];
-      default:
-        return [];
-    }
-  });
+/** What a lift of the block would have read once more, and how it sat. */
+function repeatedBySeating(readings: readonly Reading[]): ReadonlySet<string> {
+  return new Set(
+    readings.flatMap((reading) => {
+      if (reading.kind === 'nose comparator') return [reading.id];
+      if (reading.kind !== 'column' && reading.kind !== 'over the top') return [];
+      return [reading.id, sitReading(reading.placing)];
+    }),
+  );
+}
+
+/** An equation read `times` more, with the same outcome: their mean weighs as much as all of them. */
+function readAgain(equation: Equation, times: number): Equation {
+  const narrower = Math.sqrt(times + 1);
+  const components = equation.components.map((component) => ({
+    ...component,
+    standard: component.standard / narrower,
+  }));
+  return { ...equation, components };
 }
