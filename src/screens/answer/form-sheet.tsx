@@ -1,9 +1,10 @@
-import type { FormAnswer } from '../../core/inspection/forms';
+import type { FormAnswer, HeldBy } from '../../core/inspection/forms';
 import { readingNames } from '../../entry/reading-names';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { formName, shapeInWords } from '../../words/forms';
-import { deviationNumber, rounded, deviation as shown } from '../../words/numbers';
+import { deviation as shown } from '../../words/numbers';
+import { WeighedReadings } from './weighed-readings';
 
 interface FormSheetProps {
   readonly forms: readonly FormAnswer[];
@@ -51,50 +52,21 @@ interface ZoneWorkingProps {
 
 /** What holds the minimum zone: no plane has its highest and lowest readings closer together. */
 function ZoneWorking({ answer, names }: ZoneWorkingProps) {
-  const { deviation } = shop.value.units;
-  const sides = [
-    { side: 'above', sign: 1, held: answer.upper },
-    { side: 'below', sign: -1, held: answer.lower },
-  ] as const;
+  const rowsOf = (held: readonly HeldBy[], side: 'above' | 'below') =>
+    held.map(({ reading, value, share }) => ({
+      name: `${names.get(reading) ?? 'Reading'}, ${side}`,
+      value,
+      weight: side === 'above' ? share : -share,
+    }));
   return (
     <details>
       <summary>Show the working</summary>
-      <table>
-        <caption>
-          The zone is held by these: their readings times their shares, those above less those
-          below, are its width, and no tilt brings the two any closer
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">Reading</th>
-            <th scope="col">{deviation}</th>
-            <th scope="col">× share</th>
-            <th scope="col">=</th>
-          </tr>
-        </thead>
-        <tbody>
-          {sides.flatMap(({ side, sign, held }) =>
-            held.map(({ reading, value, share }) => (
-              <tr key={`${side} ${reading}`}>
-                <th scope="row">
-                  {names.get(reading) ?? 'Reading'}, {side}
-                </th>
-                <td>{deviationNumber(value, deviation)}</td>
-                <td>{rounded(sign * share, 4)}</td>
-                <td>{deviationNumber(sign * value * share, deviation)}</td>
-              </tr>
-            )),
-          )}
-        </tbody>
-        <tfoot>
-          <tr>
-            <th scope="row">Together</th>
-            <td />
-            <td />
-            <td>{deviationNumber(answer.minimumZone, deviation)}</td>
-          </tr>
-        </tfoot>
-      </table>
+      <WeighedReadings
+        caption="The zone is held by these: their readings times their shares, those above less those below, are its width, and no tilt brings the two any closer"
+        weights="share"
+        rows={[...rowsOf(answer.upper, 'above'), ...rowsOf(answer.lower, 'below')]}
+        total={answer.minimumZone}
+      />
     </details>
   );
 }

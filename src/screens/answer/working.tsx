@@ -7,6 +7,7 @@ import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { CAUSE_NAMES } from '../../words/causes';
 import { degreesInWords, deviationNumber, rounded } from '../../words/numbers';
+import { WeighedReadings } from './weighed-readings';
 
 interface WorkingProps {
   /** The number with its terms and its budget, in µm. */
@@ -22,53 +23,25 @@ interface WorkingProps {
 
 /** How a number came about, to be followed with a pencil, and where its doubt comes from. */
 export function Working({ result, what, inspection, children }: WorkingProps) {
+  const names = readingNames(inspection.setups);
   return (
     <details>
       <summary>Show the working</summary>
       <div class="stack">
-        <Terms result={result} what={what} inspection={inspection} />
+        <WeighedReadings
+          caption={`${what} is each reading times its weight, added up`}
+          weights="weight"
+          rows={result.terms.map(({ reading, value, weight }) => ({
+            name: names.get(reading) ?? 'Reading',
+            value,
+            weight,
+          }))}
+          total={result.value}
+        />
         <Budget result={result} />
         {children}
       </div>
     </details>
-  );
-}
-
-/** Reading × weight, summed. */
-function Terms({ result, what, inspection }: WorkingProps) {
-  const { deviation } = shop.value.units;
-  const names = readingNames(inspection.setups);
-  const bare = (value: number) => deviationNumber(value, deviation);
-  return (
-    <table>
-      <caption>{what} is each reading times its weight, added up</caption>
-      <thead>
-        <tr>
-          <th scope="col">Reading</th>
-          <th scope="col">{deviation}</th>
-          <th scope="col">× weight</th>
-          <th scope="col">=</th>
-        </tr>
-      </thead>
-      <tbody>
-        {result.terms.map(({ reading, value, weight }, index) => (
-          <tr key={`${reading} ${index}`}>
-            <th scope="row">{names.get(reading) ?? 'Reading'}</th>
-            <td>{bare(value)}</td>
-            <td>{rounded(weight, 4)}</td>
-            <td>{bare(value * weight)}</td>
-          </tr>
-        ))}
-      </tbody>
-      <tfoot>
-        <tr>
-          <th scope="row">Together</th>
-          <td />
-          <td />
-          <td>{bare(result.value)}</td>
-        </tr>
-      </tfoot>
-    </table>
   );
 }
 
