@@ -1,6 +1,12 @@
 import type { NewId } from './new-id';
 import type { ColumnSetup } from './setup-entry';
-import { blank } from './typed-length';
+import { blank, type TypedLength } from './typed-length';
+
+/** The column with what was typed for one of its heights. */
+export function withHeight(setup: ColumnSetup, id: string, typed: TypedLength): ColumnSetup {
+  const heights = setup.heights.map((one) => (one.id === id ? { ...one, height: typed } : one));
+  return { ...setup, heights };
+}
 
 /** The column with one height more, still empty, in the units of the others. */
 export function addHeight(setup: ColumnSetup, newId: NewId): ColumnSetup {

@@ -1,6 +1,9 @@
 /** Keys that tie a problem to the field it stands beside. One place, so that reader and screen agree. */
 export const fieldKey = {
   size: (axis: string) => `size ${axis}`,
+  lowerLimit: (axis: string) => `lower limit ${axis}`,
+  upperLimit: (axis: string) => `upper limit ${axis}`,
+  finish: () => 'finish',
   name: () => 'name',
   tolerance: (requirement: string) => `tolerance ${requirement}`,
   faces: (requirement: string) => `faces ${requirement}`,

@@ -1,6 +1,9 @@
+import { AXES } from '../core/part/faces';
 import type { EntryUnits } from './new-setup';
 import type { PartEntry } from './part-entry';
+import { roughnessInUnit, roughnessUnit } from './roughness';
 import type { SetupEntry } from './setup-entry';
+import { sizeLimitsOf } from './size-limits';
 import { inUnit, smallUnit, type TypedLength } from './typed-length';
 
 /** The same part with its sizes and tolerances in another unit. */
@@ -13,7 +16,17 @@ export function partInUnit(entry: PartEntry, unit: 'mm' | 'in'): PartEntry {
       ...requirement,
       tolerance: inUnit(requirement.tolerance, unit),
     })),
+    ...(entry.sizeLimits && { sizeLimits: limitsInUnit(entry, unit) }),
+    ...(entry.finish && { finish: roughnessInUnit(entry.finish, roughnessUnit(unit)) }),
   };
+}
+
+function limitsInUnit(entry: PartEntry, unit: 'mm' | 'in'): NonNullable<PartEntry['sizeLimits']> {
+  const limits = AXES.map((axis) => {
+    const { lower, upper } = sizeLimitsOf(entry, axis);
+    return [axis, { lower: inUnit(lower, unit), upper: inUnit(upper, unit) }] as const;
+  });
+  return Object.fromEntries(limits);
 }
 
 /** The same setup with everything typed in other units. */

@@ -1,5 +1,6 @@
 import { type Axis, type Face, oppositeFace, pairsAround } from '../core/part/faces';
 import type { NewId } from './new-id';
+import type { TypedRoughness } from './roughness';
 import { blank, type TypedLength } from './typed-length';
 
 /** A line of the drawing as typed. */
@@ -10,12 +11,22 @@ export interface RequirementEntry {
   readonly tolerance: TypedLength;
 }
 
+/** The limits of a size as typed: departures from the nominal one, with their signs. */
+export interface SizeLimitsEntry {
+  readonly lower: TypedLength;
+  readonly upper: TypedLength;
+}
+
 /** A part as typed. */
 export interface PartEntry {
   readonly name: string;
   readonly job: string;
   readonly material: string;
   readonly size: Readonly<Record<Axis, TypedLength>>;
+  /** Limits of the sizes, once any has been typed. */
+  readonly sizeLimits?: Readonly<Partial<Record<Axis, SizeLimitsEntry>>>;
+  /** The finest Ra that the drawing asks of the faces, once it has been typed. */
+  readonly finish?: TypedRoughness;
   /** The face that it stands on as datum A. */
   readonly datum: Face;
   readonly requirements: readonly RequirementEntry[];

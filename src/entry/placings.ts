@@ -15,6 +15,18 @@ export function isFourSided(setup: NoseComparatorSetup): boolean {
   return setup.placings.some((placing) => baseOf(setup, placing) !== setup.base);
 }
 
+/** The setting with what was typed for the placing `id`. */
+export function withReading(
+  setup: NoseComparatorSetup,
+  id: string,
+  text: string,
+): NoseComparatorSetup {
+  const placings = setup.placings.map((placing) =>
+    placing.id === id ? { ...placing, reading: { ...placing.reading, text } } : placing,
+  );
+  return { ...setup, placings };
+}
+
 /** The setting with the block to be seated once more, everything as at the placing `id`. */
 export function seatAgain(
   setup: NoseComparatorSetup,
@@ -70,6 +82,20 @@ function hasCorner(setup: NoseComparatorSetup, one: Face, other: Face): boolean 
     const corner = [baseOf(setup, placing), placing.face];
     return corner.includes(one) && corner.includes(other);
   });
+}
+
+/** The column with what was typed for the placing `id` at one of its heights. */
+export function withTraverseReading(
+  setup: ColumnSetup,
+  { placing: id, height }: { readonly placing: string; readonly height: string },
+  text: string,
+): ColumnSetup {
+  const placings = setup.placings.map((placing) => {
+    const reading = placing.readings[height];
+    if (placing.id !== id || reading === undefined) return placing;
+    return { ...placing, readings: { ...placing.readings, [height]: { ...reading, text } } };
+  });
+  return { ...setup, placings };
 }
 
 /** The column run once more up the face of the placing `id`, after lifting the block. */

@@ -6,6 +6,8 @@ import { fieldKey } from './field-keys';
 import type { PartEntry } from './part-entry';
 import { anyWrong, ProblemList, type Problems } from './problems';
 import { type Limits, readLength } from './read-length';
+import { readRoughness } from './roughness';
+import { readSizeLimits } from './size-limits';
 
 /** A part is read only when all of its sizes are; a line of the drawing that cannot be read is left out. */
 export interface PartRead {
@@ -42,6 +44,8 @@ export function readPart(entry: PartEntry): PartRead {
     return size === undefined ? [] : [[axis, size / 1000] as const];
   });
   const requirements = readRequirements(entry, problems);
+  const sizeLimits = readSizeLimits(entry, problems);
+  const roughness = readRoughness(entry.finish, problems);
   if (sizes.length < AXES.length) return { part: undefined, problems: problems.all };
   const size = Object.fromEntries(sizes) as Record<Axis, number>;
   return {
@@ -50,6 +54,8 @@ export function readPart(entry: PartEntry): PartRead {
       datum: entry.datum,
       requirements,
       finished: entry.finished,
+      ...(Object.keys(sizeLimits).length > 0 && { sizeLimits }),
+      ...(roughness !== undefined && { roughness }),
     },
     problems: problems.all,
   };

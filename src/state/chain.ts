@@ -74,20 +74,46 @@ export function latestInspection(links: readonly Link[]): InspectionRecord | und
   return links.findLast((link): link is InspectionRecord => link.kind === 'inspection');
 }
 
-export function setSetups(inspection: InspectionRecord, setups: readonly SetupEntry[]): void {
-  putLinks(inspection.part, [{ ...inspection, setups }]);
+/** The same inspection as it is by now: a screen may still show what it was a moment ago. */
+function asItIs(inspection: InspectionRecord): InspectionRecord {
+  const { part, links } = chain.peek() ?? {};
+  const now = part === inspection.part && links?.find(({ id }) => id === inspection.id);
+  return now && now.kind === 'inspection' ? now : inspection;
+}
+
+/** Changes what is read, from what it is by now. */
+export function changeSetups(
+  inspection: InspectionRecord,
+  change: (setups: readonly SetupEntry[]) => readonly SetupEntry[],
+): void {
+  const now = asItIs(inspection);
+  putLinks(now.part, [{ ...now, setups: change(now.setups) }]);
+}
+
+/** Changes one setup, from what it is by now; none where it has been taken away since. */
+export function changeSetup<S extends SetupEntry>(
+  inspection: InspectionRecord,
+  { id, kind }: S,
+  change: (setup: S) => S,
+): void {
+  changeSetups(inspection, (setups) =>
+    // A setup keeps its kind for life, so what has this id and kind is an S.
+    setups.map((setup) => (setup.id === id && setup.kind === kind ? change(setup as S) : setup)),
+  );
 }
 
 /** Takes a reading out of the reckoning. What was typed stays, and so does the reason. */
 export function leaveOut(inspection: InspectionRecord, reading: string, why: string): void {
-  const leftOut = { ...inspection.leftOut, [reading]: { at: now(), why } };
-  putLinks(inspection.part, [{ ...inspection, leftOut }]);
+  const current = asItIs(inspection);
+  const leftOut = { ...current.leftOut, [reading]: { at: now(), why } };
+  putLinks(current.part, [{ ...current, leftOut }]);
 }
 
 /** Takes a reading back into the reckoning. */
 export function putBack(inspection: InspectionRecord, reading: string): void {
-  const { [reading]: _, ...leftOut } = inspection.leftOut ?? {};
-  putLinks(inspection.part, [{ ...inspection, leftOut }]);
+  const current = asItIs(inspection);
+  const { [reading]: _, ...leftOut } = current.leftOut ?? {};
+  putLinks(current.part, [{ ...current, leftOut }]);
 }
 
 /** Adds a setup of each kind for a pair of faces, changed by `then` where it is given. */
@@ -98,18 +124,18 @@ export function addSetups(
   then: (setup: SetupEntry) => SetupEntry = (setup) => setup,
 ): void {
   const added = kinds.map((kind) => then(newSetup(kind, faces, base, entryUnits.value, newId)));
-  setSetups(inspection, [...inspection.setups, ...added]);
+  changeSetups(inspection, (setups) => [...setups, ...added]);
 }
 
 /** Finishes the readings: from now on they are worked out with the part and the kit as they are now. */
 export function closeInspection(inspection: InspectionRecord, part: PartEntry): void {
   const closed = { at: now(), part, kit: shop.value.kit };
-  putLinks(inspection.part, [{ ...inspection, closed }]);
+  putLinks(inspection.part, [{ ...asItIs(inspection), closed }]);
 }
 
 /** Opens finished readings again, to put a slip right. */
 export function reopenInspection(inspection: InspectionRecord): void {
-  const { closed: _, ...open } = inspection;
+  const { closed: _, ...open } = asItIs(inspection);
   putLinks(inspection.part, [open]);
 }
 
@@ -129,8 +155,9 @@ export function beginWork(
     amount: { text: '', unit: last?.amount.unit ?? 'seconds' },
     note: '',
   };
-  const closed = inspection.closed ?? { at: now(), part, kit: shop.value.kit };
-  putLinks(inspection.part, [{ ...inspection, closed }, work]);
+  const current = asItIs(inspection);
+  const closed = current.closed ?? { at: now(), part, kit: shop.value.kit };
+  putLinks(current.part, [{ ...current, closed }, work]);
   return work;
 }
 

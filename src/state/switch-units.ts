@@ -1,6 +1,6 @@
 import { partInUnit, setupInUnits } from '../entry/in-units';
 import type { InspectionRecord, PartRecord, ShopUnits } from '../store/records';
-import { setSetups } from './chain';
+import { changeSetups } from './chain';
 import { entryUnits, putPart, setUnits } from './shop';
 
 /** Takes up other units, and puts what is typed on the screen into them: the part, and readings that are still open. */
@@ -12,7 +12,8 @@ export function switchUnits(
   setUnits(units);
   if (part !== undefined) putPart({ ...part, entry: partInUnit(part.entry, units.size) });
   if (inspection !== undefined && inspection.closed === undefined) {
-    const setups = inspection.setups.map((setup) => setupInUnits(setup, entryUnits.value));
-    setSetups(inspection, setups);
+    changeSetups(inspection, (setups) =>
+      setups.map((setup) => setupInUnits(setup, entryUnits.value)),
+    );
   }
 }

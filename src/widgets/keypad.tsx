@@ -11,9 +11,8 @@ export function Keypad() {
   const field = useFocusedNumberField();
   useEffect(() => {
     document.documentElement.classList.toggle('keypad-open', field !== undefined);
-    // The pad must not lie over the field; and what stands in it is typed over, as on going to the next.
+    // The pad must not lie over the field.
     field?.scrollIntoView({ block: 'center' });
-    field?.select();
   }, [field]);
   if (field === undefined) return null;
   const digit = (text: string) => (
@@ -64,20 +63,46 @@ function useFocusedNumberField(): HTMLInputElement | undefined {
   const [field, setField] = useState<HTMLInputElement>();
   useEffect(() => {
     if (!hasOwnKeypad()) return;
-    const look = () => {
-      const focused = document.activeElement;
-      const isField = focused instanceof HTMLInputElement && focused.dataset.number !== undefined;
-      setField(isField ? focused : undefined);
-    };
+    const look = () => setField(focusedNumberField());
     // The focus has moved only once this turn is over.
     const lookLater = () => setTimeout(look);
     look();
     document.addEventListener('focusin', look);
     document.addEventListener('focusout', lookLater);
+    const endTypingOver = typeOverWhereTapped();
     return () => {
       document.removeEventListener('focusin', look);
       document.removeEventListener('focusout', lookLater);
+      endTypingOver();
     };
   }, []);
   return field;
+}
+
+function focusedNumberField(): HTMLInputElement | undefined {
+  const focused = document.activeElement;
+  const isField = focused instanceof HTMLInputElement && focused.dataset.number !== undefined;
+  return isField ? focused : undefined;
+}
+
+/**
+ * What stands in a field that a tap has gone to is typed over, as on going to the next. It is
+ * selected within the tap itself, never later: a digit may already have been typed then.
+ */
+function typeOverWhereTapped(): () => void {
+  let arrived: HTMLInputElement | undefined;
+  const onFocus = () => {
+    arrived = focusedNumberField();
+  };
+  // The tap puts its caret after the field has got the focus, and the click comes after both.
+  const onClick = ({ target }: Event) => {
+    if (arrived !== undefined && target === arrived) arrived.select();
+    arrived = undefined;
+  };
+  document.addEventListener('focusin', onFocus);
+  document.addEventListener('click', onClick, { capture: true });
+  return () => {
+    document.removeEventListener('focusin', onFocus);
+    document.removeEventListener('click', onClick, { capture: true });
+  };
 }

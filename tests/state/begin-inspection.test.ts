@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { beginInspection, chain, openChain, setSetups } from '../../src/state/chain';
+import { beginInspection, chain, changeSetups, openChain } from '../../src/state/chain';
 import { setUnits } from '../../src/state/shop';
 import type { InspectionRecord } from '../../src/store/records';
 import { loadChain, save } from '../../src/store/shop-store';
@@ -69,7 +69,7 @@ describe('an inspection after others', () => {
 
   it('leaves the last one as it was, when it is written in', async () => {
     const begun = await again(compared('i', '34', '31'));
-    setSetups(begun, []);
+    changeSetups(begun, () => []);
     await saving('saved');
     const { records } = await loadChain('p');
     expect(records.find(({ id }) => id === 'i')).toEqual(compared('i', '34', '31'));

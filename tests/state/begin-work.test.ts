@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { beginWork, chain, openChain, putWork } from '../../src/state/chain';
+import { beginWork, chain, closeInspection, openChain, putWork } from '../../src/state/chain';
 import { shop } from '../../src/state/shop';
 import type { InspectionRecord } from '../../src/store/records';
 import { loadChain, save } from '../../src/store/shop-store';
@@ -47,11 +47,13 @@ describe('beginning to log work', () => {
   });
 
   it('leaves an inspection that is closed already as it was closed', async () => {
-    const closed = { at: '2024-03-05T15:00:00.000Z', part: BLOCK, kit: shop.value.kit };
-    beginWork({ ...INSPECTION, closed }, { ...BLOCK, name: 'Changed since' }, ADVICE);
+    closeInspection(INSPECTION, BLOCK);
+    const closed = chain.value?.links.find((link) => link.id === 'i') as InspectionRecord;
+    beginWork(closed, { ...BLOCK, name: 'Changed since' }, ADVICE);
     await saving('saved');
     const kept = (await stored()).find(({ id }) => id === 'i') as InspectionRecord;
-    expect(kept.closed).toEqual(closed);
+    expect(kept.closed?.part).toEqual(BLOCK);
+    expect(kept).toEqual(closed);
   });
 
   it('begins as a lap, timed in seconds, with no amount yet', async () => {

@@ -1,13 +1,16 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { withReading } from '../../src/entry/placings';
 import {
   addSetups,
   chain,
+  changeSetup,
+  changeSetups,
   closeInspection,
   latestInspection,
+  leaveOut,
   openChain,
   putWork,
   reopenInspection,
-  setSetups,
 } from '../../src/state/chain';
 import { savingState } from '../../src/state/saving';
 import { setKit, shop } from '../../src/state/shop';
@@ -75,7 +78,7 @@ describe('a change', () => {
     const stop = chain.subscribe(() => {
       seen.push(savingState.value);
     });
-    setSetups(latest(), [noseSetup()]);
+    changeSetups(latest(), () => [noseSetup()]);
     expect(seen).toEqual(['saved', 'saving']); // as it was, and with the change
     stop();
     await expectStored();
@@ -84,15 +87,27 @@ describe('a change', () => {
 
   it('that follows fast on others ends as the last, here and in the database', async () => {
     await open(compared('i', '', ''));
-    for (const right of ['3', '34', '34.', '34.5']) setSetups(latest(), [noseSetup({ right })]);
+    for (const right of ['3', '34', '34.', '34.5'])
+      changeSetups(latest(), () => [noseSetup({ right })]);
     await expectStored();
     expect(latest().setups).toEqual([noseSetup({ right: '34.5' })]);
+  });
+
+  it('from a screen that shows the readings of a moment ago takes nothing back', async () => {
+    await open({ ...compared('i', '', ''), setups: [noseSetup({ right: '', left: '' })] });
+    const shown = latest();
+    changeSetup(shown, noseSetup(), (setup) => withReading(setup, setup.placings[0]!.id, '34'));
+    changeSetup(shown, noseSetup(), (setup) => withReading(setup, setup.placings[1]!.id, '31'));
+    leaveOut(shown, 'on right', 'A chip');
+    expect(latest().setups).toEqual([noseSetup({ right: '34', left: '31' })]);
+    expect(latest().leftOut).toHaveProperty('on right');
+    await expectStored();
   });
 
   it('keeps the other links and their order', async () => {
     await open(inspection('a', 'p'), inspection('b', 'p'), work('c', 'p'));
     putWork({ ...work('c', 'p'), note: 'paper worn' });
-    setSetups(inspection('a', 'p'), [noseSetup()]);
+    changeSetups(inspection('a', 'p'), () => [noseSetup()]);
     expect(chain.value?.links).toEqual([
       { ...inspection('a', 'p'), setups: [noseSetup()] },
       inspection('b', 'p'),

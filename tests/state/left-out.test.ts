@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { workOut } from '../../src/state/answers';
-import { chain, leaveOut, openChain, putBack, setSetups } from '../../src/state/chain';
+import { chain, changeSetups, leaveOut, openChain, putBack } from '../../src/state/chain';
 import type { InspectionRecord } from '../../src/store/records';
 import { loadChain, save } from '../../src/store/shop-store';
 import { micro } from '../entry/support/typed';
@@ -66,7 +66,7 @@ describe('a reading that is left out', () => {
 
   it('stays left out while the rest is typed', async () => {
     leaveOut(now(), 'slip', 'A chip under the part');
-    setSetups(now(), now().setups);
+    changeSetups(now(), (setups) => setups);
     expect(Object.keys(now().leftOut ?? {})).toEqual(['slip']);
     await saving('saved');
   });

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { chain, openChain, setSetups } from '../../src/state/chain';
+import { chain, changeSetups, openChain } from '../../src/state/chain';
 import { unread } from '../../src/state/shop';
 import * as shopStore from '../../src/store/shop-store';
 import { noseSetup } from '../entry/support/setups';
@@ -58,7 +58,7 @@ describe('opening a chain', () => {
     const opening = [openChain('p'), openChain('p')];
     first(holding(inspection('i', 'p')));
     await opening[0];
-    setSetups(inspection('i', 'p'), [noseSetup()]);
+    changeSetups(inspection('i', 'p'), () => [noseSetup()]);
     second(holding(inspection('i', 'p')));
     await opening[1];
     expect(chain.value?.links).toEqual([{ ...inspection('i', 'p'), setups: [noseSetup()] }]);

@@ -16,6 +16,7 @@ const LAYERS = {
 const CORE_FLOW = [
   'units',
   'statistics',
+  'linear-program',
   'part',
   'readings',
   'adjustment',

@@ -2,6 +2,7 @@ import type { FormAnswer, HeldBy } from '../../core/inspection/forms';
 import { readingNames } from '../../entry/reading-names';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
+import { Fold } from '../../widgets/fold';
 import { formName, shapeInWords } from '../../words/forms';
 import { deviation as shown } from '../../words/numbers';
 import { WeighedReadings } from './weighed-readings';
@@ -59,14 +60,13 @@ function ZoneWorking({ answer, names }: ZoneWorkingProps) {
       weight: side === 'above' ? share : -share,
     }));
   return (
-    <details>
-      <summary>Show the working</summary>
+    <Fold summary="Show the working">
       <WeighedReadings
         caption="The zone is held by these: their readings times their shares, those above less those below, are its width, and no tilt brings the two any closer"
         weights="share"
         rows={[...rowsOf(answer.upper, 'above'), ...rowsOf(answer.lower, 'below')]}
         total={answer.minimumZone}
       />
-    </details>
+    </Fold>
   );
 }

@@ -5,6 +5,7 @@ import { coverageFactor } from '../../core/statistics/effective-degrees';
 import { readingNames } from '../../entry/reading-names';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
+import { Fold } from '../../widgets/fold';
 import { CAUSE_NAMES } from '../../words/causes';
 import { degreesInWords, deviationNumber, rounded } from '../../words/numbers';
 import { WeighedReadings } from './weighed-readings';
@@ -22,26 +23,31 @@ interface WorkingProps {
 }
 
 /** How a number came about, to be followed with a pencil, and where its doubt comes from. */
-export function Working({ result, what, inspection, children }: WorkingProps) {
+export function Working(props: WorkingProps) {
+  return (
+    <Fold summary="Show the working">
+      <WorkingInFull {...props} />
+    </Fold>
+  );
+}
+
+function WorkingInFull({ result, what, inspection, children }: WorkingProps) {
   const names = readingNames(inspection.setups);
   return (
-    <details>
-      <summary>Show the working</summary>
-      <div class="stack">
-        <WeighedReadings
-          caption={`${what} is each reading times its weight, added up`}
-          weights="weight"
-          rows={result.terms.map(({ reading, value, weight }) => ({
-            name: names.get(reading) ?? 'Reading',
-            value,
-            weight,
-          }))}
-          total={result.value}
-        />
-        <Budget result={result} />
-        {children}
-      </div>
-    </details>
+    <div class="stack">
+      <WeighedReadings
+        caption={`${what} is each reading times its weight, added up`}
+        weights="weight"
+        rows={result.terms.map(({ reading, value, weight }) => ({
+          name: names.get(reading) ?? 'Reading',
+          value,
+          weight,
+        }))}
+        total={result.value}
+      />
+      <Budget result={result} />
+      {children}
+    </div>
   );
 }
 

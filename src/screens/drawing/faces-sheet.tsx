@@ -1,5 +1,6 @@
 import { FACES, type Face } from '../../core/part/faces';
 import type { PartEntry } from '../../entry/part-entry';
+import { Fold } from '../../widgets/fold';
 import { SelectField } from '../../widgets/select-field';
 import { faceLabel } from '../../words/faces';
 
@@ -29,8 +30,7 @@ export function FacesSheet({ entry, onChange }: FacesSheetProps) {
         chosen={datum}
         onChoose={(face) => onChange({ datum: face })}
       />
-      <details open={finished.length > 0}>
-        <summary>Faces that are finished and must not be worked</summary>
+      <Fold open={finished.length > 0} summary="Faces that are finished and must not be worked">
         <div class="columns">
           {FACES.map((face) => (
             <label key={face} class="check">
@@ -43,7 +43,7 @@ export function FacesSheet({ entry, onChange }: FacesSheetProps) {
             </label>
           ))}
         </div>
-      </details>
+      </Fold>
     </section>
   );
 }

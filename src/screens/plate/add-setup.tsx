@@ -5,6 +5,7 @@ import type { SetupKind } from '../../entry/setup-entry';
 import { addSetups } from '../../state/chain';
 import { newId } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
+import { Fold } from '../../widgets/fold';
 import { pairName } from '../../words/faces';
 
 /** A way to read a pair: what lies on the bench, and the setups that it makes. */
@@ -56,10 +57,9 @@ export function AddSetup({ entry, inspection }: AddSetupProps) {
             <legend class="small soft">{headingOf(pair)}</legend>
             <Buttons ways={ways} onAdd={(way) => add(way, pair)} />
             {rare.length > 0 && (
-              <details>
-                <summary>Form of the {pair.faces[0]}</summary>
+              <Fold summary={`Form of the ${pair.faces[0]}`}>
                 <Buttons ways={rare} onAdd={(way) => add(way, pair)} />
-              </details>
+              </Fold>
             )}
           </fieldset>
         );

@@ -21,7 +21,7 @@ export function AssumptionSheet(props: SetupSheetProps<AssumptionSetup>) {
         typed={within}
         problems={problems}
         disabled={locked}
-        onTyped={(typed) => onChange({ ...setup, within: typed })}
+        onTyped={(typed) => onChange((now) => ({ ...now, within: typed }))}
       />
     </SheetFrame>
   );

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Face } from '../../core/part/faces';
-import { addHeight, removeHeight } from '../../entry/column-heights';
+import { addHeight, removeHeight, withHeight } from '../../entry/column-heights';
 import { fieldKey } from '../../entry/field-keys';
-import { isRepeat, traverseAgain, withoutPlacing } from '../../entry/placings';
+import { isRepeat, traverseAgain, withoutPlacing, withTraverseReading } from '../../entry/placings';
 import { traverseName } from '../../entry/reading-names';
 import type { ColumnPlacing, ColumnSetup } from '../../entry/setup-entry';
 import { newId } from '../../state/shop';
@@ -44,21 +44,20 @@ export function ColumnSheet(props: SetupSheetProps<ColumnSetup>) {
           typed={height}
           problems={problems}
           disabled={locked}
-          onTyped={(typed) =>
-            onChange({
-              ...setup,
-              heights: heights.map((one) => (one.id === id ? { ...one, height: typed } : one)),
-            })
-          }
+          onTyped={(typed) => onChange((now) => withHeight(now, id, typed))}
         />
       ))}
       {!locked && (
         <div class="row">
-          <button type="button" class="button" onClick={() => onChange(addHeight(setup, newId))}>
+          <button
+            type="button"
+            class="button"
+            onClick={() => onChange((now) => addHeight(now, newId))}
+          >
             Add a height
           </button>
           {heights.length > 2 && (
-            <button type="button" class="button" onClick={() => onChange(removeHeight(setup))}>
+            <button type="button" class="button" onClick={() => onChange(removeHeight)}>
               Remove the last
             </button>
           )}
@@ -84,15 +83,8 @@ interface TraverseProps extends SetupSheetProps<ColumnSetup> {
 
 /** The readings up one side. */
 function Traverse({ setup, placing, problems, locked, onChange, onRow }: TraverseProps) {
-  const put = (height: string, text: string) => {
-    const reading = placing.readings[height];
-    if (reading === undefined) throw new Error('A traverse has a reading for each height');
-    const readings = { ...placing.readings, [height]: { ...reading, text } };
-    const placings = setup.placings.map((one) =>
-      one.id === placing.id ? { ...one, readings } : one,
-    );
-    onChange({ ...setup, placings });
-  };
+  const put = (height: string, text: string) =>
+    onChange((now) => withTraverseReading(now, { placing: placing.id, height }, text));
   const name = traverseName(setup, placing);
   const isLastOfItsSide = setup.placings.findLast(({ face }) => face === placing.face) === placing;
   return (
@@ -119,7 +111,7 @@ function Traverse({ setup, placing, problems, locked, onChange, onRow }: Travers
           <button
             type="button"
             class="button"
-            onClick={() => onChange(traverseAgain(setup, placing.id, newId))}
+            onClick={() => onChange((now) => traverseAgain(now, placing.id, newId))}
           >
             Seat again: {placing.face} side
           </button>
@@ -127,7 +119,7 @@ function Traverse({ setup, placing, problems, locked, onChange, onRow }: Travers
             <button
               type="button"
               class="button"
-              onClick={() => onChange(withoutPlacing(setup, placing.id))}
+              onClick={() => onChange((now) => withoutPlacing(now, placing.id))}
             >
               Remove this seating
             </button>

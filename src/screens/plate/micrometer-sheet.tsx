@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { fieldKey } from '../../entry/field-keys';
 import { newPlace } from '../../entry/new-setup';
 import { placeEdges } from '../../entry/place-edges';
+import { withoutPlace, withPlace } from '../../entry/places';
 import type { MicrometerPlace, MicrometerSetup } from '../../entry/setup-entry';
 import { newId } from '../../state/shop';
 import { LengthField } from '../../widgets/length-field';
@@ -19,7 +20,7 @@ export function MicrometerSheet(props: SetupSheetProps<MicrometerSetup>) {
   const drawn = places.map((place) => ({ ...place, text: place.thickness.text }));
   const add = () => {
     const unit = places.at(-1)?.up.unit === 'in' ? 'in' : 'mm';
-    onChange({ ...setup, places: [...places, newPlace({ size: unit }, newId)] });
+    onChange((now) => ({ ...now, places: [...now.places, newPlace({ size: unit }, newId)] }));
   };
   return (
     <SheetFrame
@@ -60,12 +61,9 @@ interface PlaceProps extends SetupSheetProps<MicrometerSetup> {
 }
 
 function Place({ setup, part, place, index, problems, locked, onChange, onFocus }: PlaceProps) {
-  const put = (changed: MicrometerPlace) => {
-    const places = setup.places.map((one) => (one.id === changed.id ? changed : one));
-    onChange({ ...setup, places });
-  };
-  const remove = () =>
-    onChange({ ...setup, places: setup.places.filter(({ id }) => id !== place.id) });
+  const put = (changed: Partial<MicrometerPlace>) =>
+    onChange((now) => withPlace(now, place.id, changed));
+  const remove = () => onChange((now) => withoutPlace(now, place.id));
   return (
     <PlaceFields
       place={place}
@@ -86,7 +84,7 @@ function Place({ setup, part, place, index, problems, locked, onChange, onFocus 
         problems={problems}
         disabled={locked}
         onFocus={onFocus}
-        onTyped={(typed) => put({ ...place, thickness: typed })}
+        onTyped={(typed) => put({ thickness: typed })}
       />
     </PlaceFields>
   );

@@ -11,6 +11,7 @@ import {
   onTwoSides,
   seatAgain,
   withoutPlacing,
+  withReading,
 } from '../../entry/placings';
 import { readingNames } from '../../entry/reading-names';
 import type { NoseComparatorSetup } from '../../entry/setup-entry';
@@ -62,7 +63,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
           typed={noseHeight}
           problems={problems}
           disabled={locked}
-          onTyped={(typed) => onChange({ ...setup, noseHeight: typed })}
+          onTyped={(typed) => onChange((now) => ({ ...now, noseHeight: typed }))}
         />
         <LengthField
           field={fieldKey.indicatorHeight(id)}
@@ -70,7 +71,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
           typed={indicatorHeight}
           problems={problems}
           disabled={locked}
-          onTyped={(typed) => onChange({ ...setup, indicatorHeight: typed })}
+          onTyped={(typed) => onChange((now) => ({ ...now, indicatorHeight: typed }))}
         />
         {placings.map((placing) => (
           <NumberField
@@ -83,14 +84,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
             problem={problems.get(fieldKey.placing(placing.id))}
             disabled={locked}
             onFocus={() => setActive(placing.id)}
-            onText={(text) =>
-              onChange({
-                ...setup,
-                placings: placings.map((one) =>
-                  one.id === placing.id ? { ...one, reading: { ...one.reading, text } } : one,
-                ),
-              })
-            }
+            onText={(text) => onChange((now) => withReading(now, placing.id, text))}
           />
         ))}
       </div>
@@ -99,7 +93,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
           <button
             type="button"
             class="button"
-            onClick={() => onChange(seatAgain(setup, active.id, newId))}
+            onClick={() => onChange((now) => seatAgain(now, active.id, newId))}
           >
             Seat again: {active.face} side
           </button>
@@ -107,7 +101,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
             <button
               type="button"
               class="button"
-              onClick={() => onChange(withoutPlacing(setup, active.id))}
+              onClick={() => onChange((now) => withoutPlacing(now, active.id))}
             >
               Remove this seating
             </button>
@@ -117,7 +111,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
               type="button"
               class="button"
               disabled={!extraSidesAreEmpty(setup)}
-              onClick={() => onChange(onTwoSides(setup))}
+              onClick={() => onChange(onTwoSides)}
             >
               Back to two sides
             </button>
@@ -126,7 +120,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
             <button
               type="button"
               class="button"
-              onClick={() => onChange(onAllFourSides(setup, newId))}
+              onClick={() => onChange((now) => onAllFourSides(now, newId))}
             >
               Turn it on all four sides
             </button>

@@ -3,8 +3,10 @@ import { oppositeFace } from '../../core/part/faces';
 import { fieldKey } from '../../entry/field-keys';
 import { withGrid } from '../../entry/grid';
 import { placeEdges } from '../../entry/place-edges';
+import { withoutPlace, withPlace } from '../../entry/places';
 import type { OverFacePlace, OverFaceSetup } from '../../entry/setup-entry';
 import { entryUnits, newId } from '../../state/shop';
+import { Fold } from '../../widgets/fold';
 import { LengthField } from '../../widgets/length-field';
 import { FacePlaces } from './face-places';
 import { PlaceFields } from './place-fields';
@@ -28,10 +30,9 @@ export function OverFaceSheet(props: SetupSheetProps<OverFaceSetup>) {
   const anyPlaceWrong = places.some(
     ({ id }) => problems.has(fieldKey.up(id)) || problems.has(fieldKey.across(id)),
   );
-  const put = (changed: OverFacePlace) =>
-    onChange({ ...setup, places: places.map((one) => (one.id === changed.id ? changed : one)) });
-  const remove = (id: string) =>
-    onChange({ ...setup, places: places.filter((place) => place.id !== id) });
+  const put = (id: string, changed: Partial<OverFacePlace>) =>
+    onChange((now) => withPlace(now, id, changed));
+  const remove = (id: string) => onChange((now) => withoutPlace(now, id));
   return (
     <SheetFrame
       title={kind === 'over the top' ? `Over the ${face}` : `Map of the ${face}`}
@@ -53,7 +54,9 @@ export function OverFaceSheet(props: SetupSheetProps<OverFaceSetup>) {
                 type="button"
                 class="button"
                 disabled={places.some(({ reading }) => reading.text !== '')}
-                onClick={() => onChange(withGrid(setup, part, grid, entryUnits.value, newId))}
+                onClick={() =>
+                  onChange((now) => withGrid(now, part, grid, entryUnits.value, newId))
+                }
               >
                 {grid[0]} × {grid[1]}
               </button>
@@ -79,13 +82,12 @@ export function OverFaceSheet(props: SetupSheetProps<OverFaceSetup>) {
             problems={problems}
             disabled={locked}
             onFocus={() => setActive(index)}
-            onTyped={(typed) => put({ ...place, reading: typed })}
+            onTyped={(typed) => put(place.id, { reading: typed })}
           />
         ))}
       </div>
       {places.length > 0 && (
-        <details open={anyPlaceWrong}>
-          <summary>Where the places are</summary>
+        <Fold open={anyPlaceWrong} summary="Where the places are">
           {places.map((place, index) => (
             <PlaceFields
               key={place.id}
@@ -94,12 +96,12 @@ export function OverFaceSheet(props: SetupSheetProps<OverFaceSetup>) {
               edges={edges}
               problems={problems}
               locked={locked}
-              onChange={put}
+              onChange={(changed) => put(place.id, changed)}
               onRemove={() => remove(place.id)}
               onFocus={() => setActive(index)}
             />
           ))}
-        </details>
+        </Fold>
       )}
     </SheetFrame>
   );

@@ -12,13 +12,13 @@ export interface PlaceEntry {
   readonly across: TypedLength;
 }
 
-interface PlaceFieldsProps<P extends PlaceEntry> {
-  readonly place: P;
+interface PlaceFieldsProps {
+  readonly place: PlaceEntry;
   readonly number: number;
   readonly edges: { readonly up: Face; readonly across: Face };
   readonly problems: Problems;
   readonly locked: boolean;
-  readonly onChange: (place: P) => void;
+  readonly onChange: (changed: Partial<PlaceEntry>) => void;
   /** Absent where the place must stay. */
   readonly onRemove: (() => void) | undefined;
   readonly onFocus: () => void;
@@ -27,7 +27,7 @@ interface PlaceFieldsProps<P extends PlaceEntry> {
 }
 
 /** Where a place is, and what is read there. */
-export function PlaceFields<P extends PlaceEntry>(props: PlaceFieldsProps<P>) {
+export function PlaceFields(props: PlaceFieldsProps) {
   const { place, number, edges, problems, locked, onChange, onRemove, onFocus, children } = props;
   return (
     <fieldset class="stack">
@@ -52,7 +52,7 @@ export function PlaceFields<P extends PlaceEntry>(props: PlaceFieldsProps<P>) {
           problems={problems}
           disabled={locked}
           onFocus={onFocus}
-          onTyped={(typed) => onChange({ ...place, up: typed })}
+          onTyped={(typed) => onChange({ up: typed })}
         />
         <LengthField
           optional
@@ -63,7 +63,7 @@ export function PlaceFields<P extends PlaceEntry>(props: PlaceFieldsProps<P>) {
           problems={problems}
           disabled={locked}
           onFocus={onFocus}
-          onTyped={(typed) => onChange({ ...place, across: typed })}
+          onTyped={(typed) => onChange({ across: typed })}
         />
         {children}
       </div>

@@ -1,8 +1,10 @@
-import { useEffect, useRef } from 'preact/hooks';
+import type { RefObject } from 'preact';
+import { useCallback, useEffect, useMemo, useRef } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
-import { workOut } from '../../state/answers';
+import { type Worked, workOut } from '../../state/answers';
 import type { Link } from '../../state/chain';
 import type { InspectionRecord, PartRecord } from '../../store/records';
+import { useLater } from '../../widgets/later';
 import { ENTRY_DONE, goToFirstEmpty } from '../../widgets/number-fields';
 import { Page } from '../../widgets/page';
 import { AnswerPart } from '../answer/answer-part';
@@ -41,18 +43,9 @@ interface PlateProps {
 function Plate({ part, inspection, links }: PlateProps) {
   const worked = workOut(inspection, part.entry);
   const units = useUnitsButton({ part, inspection });
-  const readings = useRef<HTMLDivElement>(null);
   const answer = useRef<HTMLDivElement>(null);
-  const showAnswer = () => answer.current?.scrollIntoView();
-
-  useEffect(() => {
-    const root = readings.current;
-    if (root === null) return;
-    goToFirstEmpty(root);
-    root.addEventListener(ENTRY_DONE, showAnswer);
-    return () => root.removeEventListener(ENTRY_DONE, showAnswer);
-  }, []);
-
+  const showAnswer = useCallback(() => answer.current?.scrollIntoView(), []);
+  const isLast = links.at(-1)?.id === inspection.id;
   return (
     <Page
       title={part.entry.name.trim() || 'Readings'}
@@ -62,17 +55,69 @@ function Plate({ part, inspection, links }: PlateProps) {
       wide
     >
       {units.panel}
-      <div class="plate">
-        <div class="plate-part" ref={readings}>
-          <ReadingsPart part={part} inspection={inspection} worked={worked} />
-        </div>
-        <div class="plate-part" ref={answer}>
-          <AnswerPart part={part} inspection={inspection} worked={worked} />
-        </div>
-        <div class="plate-part">
-          <CorrectionPart part={part} inspection={inspection} worked={worked} links={links} />
-        </div>
-      </div>
+      <PlateParts now={{ part, inspection, worked, isLast }} answer={answer} onDone={showAnswer} />
     </Page>
+  );
+}
+
+/** All that the parts of the screen are drawn from. */
+interface AtThePlate {
+  readonly part: PartRecord;
+  readonly inspection: InspectionRecord;
+  readonly worked: Worked;
+  /** True where nothing has been read or done since. */
+  readonly isLast: boolean;
+}
+
+interface PlatePartsProps {
+  readonly now: AtThePlate;
+  readonly answer: RefObject<HTMLDivElement | null>;
+  readonly onDone: () => void;
+}
+
+/**
+ * The answer in a line stands above, within the frame of the keystroke. The parts follow it, each in
+ * a turn of its own, so that no turn keeps the next key waiting.
+ */
+function PlateParts({ now, answer, onDone }: PlatePartsProps) {
+  const readings = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const root = readings.current;
+    if (root === null) return;
+    goToFirstEmpty(root);
+    root.addEventListener(ENTRY_DONE, onDone);
+    return () => root.removeEventListener(ENTRY_DONE, onDone);
+  }, [onDone]);
+
+  const first = useLater(now);
+  const second = useLater(first);
+  const third = useLater(second);
+  return (
+    <div class="plate">
+      <div class="plate-part" ref={readings}>
+        {useMemo(
+          () => (
+            <ReadingsPart {...first} />
+          ),
+          [first],
+        )}
+      </div>
+      <div class="plate-part" ref={answer}>
+        {useMemo(
+          () => (
+            <AnswerPart {...second} />
+          ),
+          [second],
+        )}
+      </div>
+      <div class="plate-part">
+        {useMemo(
+          () => (
+            <CorrectionPart {...third} />
+          ),
+          [third],
+        )}
+      </div>
+    </div>
   );
 }

@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { SidesAnswer } from '../../core/inspection/sides';
 import type { SetupEntry } from '../../entry/setup-entry';
 import type { Worked } from '../../state/answers';
-import { closeInspection, reopenInspection, setSetups } from '../../state/chain';
+import { changeSetup, changeSetups, closeInspection, reopenInspection } from '../../state/chain';
 import { kitName } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { goToFirstEmpty } from '../../widgets/number-fields';
@@ -21,11 +21,17 @@ interface ReadingsPartProps {
   readonly worked: Worked;
 }
 
+/** A setup that was taken away, and where it stood. */
+interface Removed {
+  readonly setup: SetupEntry;
+  readonly index: number;
+}
+
 /** Everything that is read at the plate, one sheet a setup. */
 export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
   const { setups, closed } = inspection;
   const root = useNewSheetsInSight(setups.length);
-  const [removed, setRemoved] = useState<readonly SetupEntry[]>();
+  const [removed, setRemoved] = useState<Removed>();
   if (worked.part === undefined) {
     return (
       <p class="note note-wrong">
@@ -33,20 +39,12 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
       </p>
     );
   }
-  const put = (changed: SetupEntry) =>
-    setSetups(
-      inspection,
-      setups.map((setup) => (setup.id === changed.id ? changed : setup)),
-    );
-  const remove = (id: string) => {
-    setRemoved(setups);
-    setSetups(
-      inspection,
-      setups.filter((setup) => setup.id !== id),
-    );
+  const remove = (setup: SetupEntry, index: number) => {
+    setRemoved({ setup, index });
+    changeSetups(inspection, (now) => now.filter(({ id }) => id !== setup.id));
   };
-  const putBack = () => {
-    setSetups(inspection, removed ?? setups);
+  const putBack = ({ setup, index }: Removed) => {
+    changeSetups(inspection, (now) => [...now.slice(0, index), setup, ...now.slice(index)]);
     setRemoved(undefined);
   };
   const { part: read, problems, answer } = worked;
@@ -59,7 +57,7 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
         </a>
       </div>
       {part.example && <ExampleHint />}
-      {setups.map((setup) => (
+      {setups.map((setup, index) => (
         <SetupSheet
           key={setup.id}
           setup={setup}
@@ -67,14 +65,14 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
           problems={problems}
           sides={sidesOf(setup, answer?.sides ?? [])}
           locked={closed !== undefined}
-          onChange={put}
-          onRemove={() => remove(setup.id)}
+          onChange={(one, change) => changeSetup(inspection, one, change)}
+          onRemove={() => remove(setup, index)}
         />
       ))}
       {removed !== undefined && (
         <p class="note" role="status">
           Removed.{' '}
-          <button type="button" class="button" onClick={putBack}>
+          <button type="button" class="button" onClick={() => putBack(removed)}>
             Put it back
           </button>
         </p>
@@ -133,19 +131,27 @@ function sidesOf(setup: SetupEntry, sides: readonly SidesAnswer[]): SidesAnswer 
   return sides.find(({ base, faces }) => base === setup.base && faces.includes(setup.faces[0]));
 }
 
-function SetupSheet(props: SetupSheetProps<SetupEntry>) {
+type AnySheetProps = Omit<SetupSheetProps<SetupEntry>, 'onChange'> & {
+  readonly onChange: <S extends SetupEntry>(setup: S, change: (now: S) => S) => void;
+};
+
+function SetupSheet({ onChange, ...props }: AnySheetProps) {
   const { setup } = props;
+  const changes = <S extends SetupEntry>(one: S) => ({
+    setup: one,
+    onChange: (change: (now: S) => S) => onChange(one, change),
+  });
   switch (setup.kind) {
     case 'nose comparator':
-      return <NoseComparatorSheet {...props} setup={setup} />;
+      return <NoseComparatorSheet {...props} {...changes(setup)} />;
     case 'column':
-      return <ColumnSheet {...props} setup={setup} />;
+      return <ColumnSheet {...props} {...changes(setup)} />;
     case 'micrometer':
-      return <MicrometerSheet {...props} setup={setup} />;
+      return <MicrometerSheet {...props} {...changes(setup)} />;
     case 'over the top':
     case 'face map':
-      return <OverFaceSheet {...props} setup={setup} />;
+      return <OverFaceSheet {...props} {...changes(setup)} />;
     case 'assumed parallel':
-      return <AssumptionSheet {...props} setup={setup} />;
+      return <AssumptionSheet {...props} {...changes(setup)} />;
   }
 }

@@ -13,7 +13,8 @@ export interface SetupSheetProps<S extends SetupEntry> {
   readonly sides: SidesAnswer | undefined;
   /** True where the readings are finished. */
   readonly locked: boolean;
-  readonly onChange: (setup: SetupEntry) => void;
+  /** Given what makes of the setup as it is by then the one to be. */
+  readonly onChange: (change: (setup: S) => S) => void;
   readonly onRemove: () => void;
 }
 

@@ -1,8 +1,9 @@
+import { Fold } from '../../widgets/fold';
+
 /** The usual cautions where work is proposed. They defer to the shop's own rules. */
 export function Cautions() {
   return (
-    <details>
-      <summary>Before you work: the usual cautions</summary>
+    <Fold summary="Before you work: the usual cautions">
       <ul class="stack small">
         <li>Your shop’s rules and the makers’ instructions come before anything said here.</li>
         <li>
@@ -24,6 +25,6 @@ export function Cautions() {
         </li>
         <li>Wash the part, let it come to the temperature of the plate, then measure.</li>
       </ul>
-    </details>
+    </Fold>
   );
 }

@@ -4,8 +4,9 @@ import type { CorrectionOption } from '../../core/correction/options';
 import type { Finding } from '../../core/inspection/findings';
 import type { Part } from '../../core/part/part';
 import type { Worked } from '../../state/answers';
-import { beginWork, type Link } from '../../state/chain';
+import { beginWork } from '../../state/chain';
 import type { InspectionRecord, PartRecord } from '../../store/records';
+import { Fold } from '../../widgets/fold';
 import { VerdictBadge } from '../../widgets/verdict-badge';
 import { requirementName } from '../../words/faces';
 import { isWithinDoubt } from '../../words/leans';
@@ -18,14 +19,14 @@ interface CorrectionPartProps {
   readonly part: PartRecord;
   readonly inspection: InspectionRecord;
   readonly worked: Worked;
-  readonly links: readonly Link[];
+  /** True where nothing has been read or done since. */
+  readonly isLast: boolean;
 }
 
 /** What to take off, for each requirement that has been measured. */
-export function CorrectionPart({ part, inspection, worked, links }: CorrectionPartProps) {
+export function CorrectionPart({ part, inspection, worked, isLast }: CorrectionPartProps) {
   const { route } = useLocation();
   const { answer, part: read } = worked;
-  const isLast = links.at(-1)?.id === inspection.id;
   const measured = (answer?.findings ?? []).filter(isFixed);
   const log = (option: CorrectionOption) => {
     const work = beginWork(inspection, part.entry, {
@@ -88,10 +89,9 @@ function Options({ options, part, onLog, tentative }: OptionsProps) {
     <>
       <OptionSheet option={first} part={part} onLog={onLog} tentative={tentative} />
       {others.map((option) => (
-        <details key={option.face}>
-          <summary>Or work the {option.face}</summary>
+        <Fold key={option.face} summary={`Or work the ${option.face}`}>
           <OptionSheet option={option} part={part} onLog={onLog} tentative={tentative} />
-        </details>
+        </Fold>
       ))}
     </>
   );
@@ -124,10 +124,9 @@ function Target({ finding, children }: TargetProps) {
         <VerdictBadge verdict={verdict} />
       </div>
       {verdict === 'in' ? (
-        <details>
-          <summary>It is in: leave it. To bring it closer all the same</summary>
+        <Fold summary="It is in: leave it. To bring it closer all the same">
           <div class="stack">{advice}</div>
-        </details>
+        </Fold>
       ) : (
         advice
       )}
