@@ -52,5 +52,7 @@ export default defineConfig({
   test: {
     environment: 'node',
     include: ['tests/{core,entry,words,store,state,widgets}/**/*.test.ts'],
+    // A busy machine is slow, not wrong: this is only to end what hangs.
+    testTimeout: 120_000,
   },
 });

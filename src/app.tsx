@@ -7,6 +7,7 @@ import { Keypad } from './widgets/keypad';
 
 // The bench is there at once; the other screens come after it, and all of them are kept for offline use.
 const KitScreen = lazy(async () => (await import('./screens/kit-screen')).KitScreen);
+const RatesScreen = lazy(async () => (await import('./screens/rates-screen')).RatesScreen);
 const PartScreen = lazy(async () => (await import('./screens/part-screen')).PartScreen);
 const DrawingScreen = lazy(
   async () => (await import('./screens/drawing/drawing-screen')).DrawingScreen,
@@ -25,6 +26,7 @@ export function App() {
       <Router>
         <Route path={ROUTES.bench} component={BenchScreen} />
         <Route path={ROUTES.kit} component={KitScreen} />
+        <Route path={ROUTES.rates} component={RatesScreen} />
         <Route path={ROUTES.part} component={PartScreen} />
         <Route path={ROUTES.drawing} component={DrawingScreen} />
         <Route path={ROUTES.plate} component={PlateScreen} />

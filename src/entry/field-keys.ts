@@ -17,5 +17,6 @@ export const fieldKey = {
   thickness: (place: string) => `thickness ${place}`,
   within: (setup: string) => `within ${setup}`,
   kit: (item: string) => `kit ${item}`,
+  methodLimit: (item: string) => `method limit ${item}`,
   amount: () => 'amount',
 } as const;

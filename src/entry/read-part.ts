@@ -1,8 +1,8 @@
 import { AXES, type Axis } from '../core/part/faces';
 import type { Part } from '../core/part/part';
 import type { Requirement } from '../core/part/requirement';
-import { expansionOf } from './expansion-of';
 import { fieldKey } from './field-keys';
+import { expansionOf } from './material';
 import type { PartEntry } from './part-entry';
 import { anyWrong, ProblemList, type Problems } from './problems';
 import { type Limits, readLength } from './read-length';

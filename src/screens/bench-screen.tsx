@@ -88,7 +88,10 @@ function PartCard({ part }: { readonly part: PartRecord }) {
   return (
     <a class="card" href={to.part(part.id)}>
       <strong>{entry.name.trim() || 'Part without a name'}</strong>
-      <span class="soft">{lineOf(entry)}</span>
+      <span class="soft">
+        {lineOf(entry)}
+        {part.closed !== undefined && ' · closed'}
+      </span>
     </a>
   );
 }

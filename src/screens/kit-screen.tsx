@@ -8,16 +8,21 @@ import {
   type KitNumber,
   PLATE_KINDS,
 } from '../entry/kit-entry';
+import { readMethodLimits } from '../entry/method-limits';
 import type { Problems } from '../entry/problems';
 import { readKit } from '../entry/read-kit';
+import { SHARE_RANGE, share, typedShare } from '../state/advice';
 import {
   addKit,
   kitName,
   LEVEL_RANGE,
   level,
+  methodLimits,
   setKit,
   setKitName,
   setLevel,
+  setMethodLimits,
+  setShare,
   shop,
   takeKit,
 } from '../state/shop';
@@ -80,6 +85,7 @@ export function KitScreen() {
         </button>
       </section>
       <LevelSheet />
+      <ShareSheet />
       <p class="soft small">
         Highedge {__APP_VERSION__}.{' '}
         {offlineReady.value
@@ -175,6 +181,44 @@ function PlateFields({ entry, problems }: FieldsProps) {
         </div>
       )}
     </>
+  );
+}
+
+const METHOD_LIMITS = [
+  ['mostLapped', 'Most that is lapped by hand'],
+  ['mostGround', 'Most that is ground'],
+  ['lappedSide', 'Largest square face that is lapped by hand: its side'],
+] as const;
+
+/** How far a plan goes, and how fast the shop cuts. */
+function ShareSheet() {
+  const message = `Between ${SHARE_RANGE.least} and ${SHARE_RANGE.most} %`;
+  return (
+    <section class="sheet" aria-labelledby="share-heading">
+      <h2 id="share-heading">How far to work</h2>
+      <NumberField
+        field="share"
+        label="A plan brings each requirement to so much of what the drawing allows, its doubt included"
+        text={typedShare.value}
+        unit="%"
+        problem={share.value === undefined ? { kind: 'wrong', message } : undefined}
+        onText={setShare}
+      />
+      {METHOD_LIMITS.map(([item, label]) => (
+        <LengthField
+          key={item}
+          field={fieldKey.methodLimit(item)}
+          label={label}
+          typed={methodLimits.value[item]}
+          problems={readMethodLimits(methodLimits.value).problems}
+          onTyped={(typed) => setMethodLimits({ ...methodLimits.value, [item]: typed })}
+        />
+      ))}
+      <p class="soft small">These three begin as common practice, without a source.</p>
+      <a class="button" href={to.rates()}>
+        How fast your papers cut
+      </a>
+    </section>
   );
 }
 

@@ -1,9 +1,12 @@
 import { useRoute } from 'preact-iso';
 import { isReady, readPart } from '../entry/read-part';
-import { type Link, latestInspection } from '../state/chain';
-import type { PartRecord } from '../store/records';
+import { workOut } from '../state/answers';
+import { closePart, type Link, latestInspection, reopenPart } from '../state/chain';
+import type { InspectionRecord, PartRecord } from '../store/records';
 import { Page } from '../widgets/page';
 import { RequirementFrame } from '../widgets/requirement-frame';
+import { moment } from '../words/time';
+import { standsInWords } from '../words/verdicts';
 import { useBeginReadings } from './begin-readings';
 import { to } from './paths';
 import { Story } from './story/story';
@@ -33,8 +36,8 @@ function PartOverview({ part, links }: PartOverviewProps) {
       title={entry.name.trim() || 'Part without a name'}
       back={{ to: to.bench(), name: 'the bench' }}
       side={units.button}
+      opened={units.panel}
     >
-      {units.panel}
       <NextStep part={part} links={links} />
       <section class="sheet" aria-labelledby="asked-heading">
         <div class="sheet-head">
@@ -67,7 +70,7 @@ function PartOverview({ part, links }: PartOverviewProps) {
   );
 }
 
-/** The one thing to do now. */
+/** Where the part stands, and the one thing to do now. */
 function NextStep({ part, links }: PartOverviewProps) {
   const begin = useBeginReadings(part);
   if (!isReady(readPart(part.entry))) {
@@ -78,16 +81,64 @@ function NextStep({ part, links }: PartOverviewProps) {
     );
   }
   const last = latestInspection(links);
-  if (last !== undefined && last.closed === undefined) {
-    return (
-      <a class="button button-main" href={to.plate(part.id, last.id)}>
-        Go on with the readings
-      </a>
-    );
-  }
+  if (part.closed !== undefined) return <Closed part={part} links={links} closed={part.closed} />;
+  const isOpen = last !== undefined && last.closed === undefined;
   return (
-    <button type="button" class="button button-main" onClick={begin}>
-      {last === undefined ? 'Take readings' : 'Measure again'}
-    </button>
+    <>
+      {last !== undefined && (
+        <p class="big-number">
+          Now: <Standing part={part} inspection={last} />
+        </p>
+      )}
+      {isOpen ? (
+        <a class="button button-main" href={to.plate(part.id, last.id)}>
+          Go on with the readings
+        </a>
+      ) : (
+        <button type="button" class="button button-main" onClick={begin}>
+          {last === undefined ? 'Take readings' : 'Measure again'}
+        </button>
+      )}
+      {last !== undefined && links.at(-1) === last && (
+        <button type="button" class="button" onClick={() => closePart(part, last)}>
+          Close the part with these readings
+        </button>
+      )}
+    </>
+  );
+}
+
+/** What readings say of every requirement, in a line. */
+function Standing({ part, inspection }: { part: PartRecord; inspection: InspectionRecord }) {
+  const { answer } = workOut(inspection, part.entry);
+  return <>{answer === undefined ? 'no answer yet' : standsInWords(answer.findings)}</>;
+}
+
+interface ClosedProps extends PartOverviewProps {
+  readonly closed: NonNullable<PartRecord['closed']>;
+}
+
+/** What a closed part was let go with. */
+function Closed({ part, links, closed }: ClosedProps) {
+  const inspection = links.find(
+    (link): link is InspectionRecord => link.kind === 'inspection' && link.id === closed.inspection,
+  );
+  return (
+    <section class="sheet" aria-label="Closed">
+      <h2>Closed {moment(closed.at)}</h2>
+      {inspection !== undefined && (
+        <>
+          <p class="big-number">
+            <Standing part={part} inspection={inspection} />
+          </p>
+          <a class="button" href={to.plate(part.id, inspection.id)}>
+            The readings it was let go with
+          </a>
+        </>
+      )}
+      <button type="button" class="button" onClick={() => reopenPart(part)}>
+        Take it up again
+      </button>
+    </section>
   );
 }

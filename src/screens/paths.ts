@@ -5,6 +5,7 @@ const BASE = import.meta.env.BASE_URL;
 export const ROUTES = {
   bench: BASE,
   kit: `${BASE}kit`,
+  rates: `${BASE}rates`,
   part: `${BASE}part/:part`,
   drawing: `${BASE}part/:part/drawing`,
   plate: `${BASE}part/:part/readings/:inspection`,
@@ -17,6 +18,7 @@ export const to = {
   /** `from` is the address to go back to. */
   kit: (from?: string) =>
     from === undefined ? ROUTES.kit : `${ROUTES.kit}?from=${encodeURIComponent(from)}`,
+  rates: () => ROUTES.rates,
   part: (part: string) => `${BASE}part/${part}`,
   drawing: (part: string) => `${BASE}part/${part}/drawing`,
   plate: (part: string, inspection: string) => `${BASE}part/${part}/readings/${inspection}`,

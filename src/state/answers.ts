@@ -3,6 +3,7 @@ import { type InspectionAnswer, inspect } from '../core/inspection/inspect';
 import type { Part } from '../core/part/part';
 import type { Reading } from '../core/readings/reading';
 import { sitReading } from '../core/readings/unknowns';
+import type { KitEntry } from '../entry/kit-entry';
 import type { PartEntry } from '../entry/part-entry';
 import { anyWrong, type Problems } from '../entry/problems';
 import { readKit } from '../entry/read-kit';
@@ -10,6 +11,7 @@ import { readPart } from '../entry/read-part';
 import { readSetups } from '../entry/read-setups';
 import type { InspectionRecord } from '../store/records';
 import { level, shop } from './shop';
+import type { Grounds } from './zone-form/questions';
 import { simulatedZone } from './zone-form/simulated-zones';
 
 /** What an inspection says, or why it says nothing yet. */
@@ -23,26 +25,63 @@ export interface Worked {
 
 const NONE: Problems = new Map();
 
+/** What an answer was worked out from, beside the record of the inspection. */
+interface Given {
+  readonly part: PartEntry;
+  readonly kit: KitEntry;
+  readonly level: number | undefined;
+}
+
+/** The same record, part and kit are not worked out twice: records never change, they are replaced. */
+const known = new WeakMap<InspectionRecord, { readonly given: Given; readonly worked: Worked }>();
+
 /**
  * Works an inspection out from what was typed. A finished one is worked out with the part and the
  * kit that it was finished with, an open one with those of now.
  */
 export function workOut(inspection: InspectionRecord, now: PartEntry): Worked {
-  const { part, problems: partProblems } = readPart(inspection.closed?.part ?? now);
+  const { part, kit } = inspection.closed ?? { part: now, kit: shop.value.kit };
+  const given = { part, kit, level: level.value };
+  const kept = known.get(inspection);
+  const worked = kept && isSame(kept.given, given) ? kept.worked : workOutOf(inspection, given);
+  known.set(inspection, { given, worked });
+  return withForms(worked, given.level);
+}
+
+function isSame(one: Given, other: Given): boolean {
+  return one.part === other.part && one.kit === other.kit && one.level === other.level;
+}
+
+function workOutOf(inspection: InspectionRecord, given: Given): Worked {
+  const { part, problems: partProblems } = readPart(given.part);
   if (part === undefined || anyWrong(partProblems)) {
     return { part: undefined, problems: NONE, answer: undefined, silence: 'part' };
   }
   const { readings: typed, problems } = readSetups(inspection.setups, part);
   const readings = typed.filter((reading) => !isLeftOut(reading, inspection));
-  const { kit } = readKit(inspection.closed?.kit ?? shop.value.kit);
+  const { kit } = readKit(given.kit);
   const silent = (silence: NonNullable<Worked['silence']>): Worked => {
     return { part, problems, answer: undefined, silence };
   };
   if (anyWrong(problems)) return silent('wrong');
-  if (kit === undefined || level.value === undefined) return silent('kit');
+  if (kit === undefined || given.level === undefined) return silent('kit');
   if (readings.length === 0) return silent('nothing read');
-  const answer = inspect(part, readings, kit, level.value);
-  return { part, problems, answer: { ...answer, findings: answer.findings.map(withItsForm) } };
+  return { part, problems, answer: inspect(part, readings, kit, given.level) };
+}
+
+/** The same with form taken in where there is any, as far as it is worked out by now. */
+function withForms(worked: Worked, sureness: number | undefined): Worked {
+  const { part, answer } = worked;
+  if (part === undefined || answer === undefined || sureness === undefined) return worked;
+  if (!answer.findings.some(hasForm)) return worked;
+  const { readings, kit } = answer;
+  const grounds = { block: part.block, readings, kit, level: sureness };
+  const findings = answer.findings.map((finding) => withItsForm(finding, grounds));
+  return { ...worked, answer: { ...answer, findings } };
+}
+
+function hasForm(finding: Finding): boolean {
+  return finding.fixed && finding.formPoints.length > 0;
 }
 
 /** True where the reading was taken out of the reckoning, by itself or with all of its placing. */
@@ -52,10 +91,10 @@ function isLeftOut(reading: Reading, { leftOut = {} }: InspectionRecord): boolea
 }
 
 /** The finding with its form taken in, as soon as that is worked out. */
-function withItsForm(finding: Finding): Finding {
+function withItsForm(finding: Finding, grounds: Grounds): Finding {
   if (!finding.fixed || finding.formPoints.length === 0) return finding;
-  const withForm = simulatedZone(finding);
-  if (withForm === undefined) return finding;
-  const { probability, verdict } = withForm;
-  return { ...finding, withForm, probability, verdict };
+  const judged = simulatedZone(finding, grounds);
+  if (judged === undefined) return finding;
+  const { zone: withForm, ...verdict } = judged;
+  return { ...finding, withForm, probability: withForm.probability, ...verdict };
 }

@@ -1,12 +1,13 @@
 import { signal } from '@preact/signals';
+import type { Removal } from '../core/correction/removal';
 import { newSetup, readAgain } from '../entry/new-setup';
 import { isUpright, type PairToRead, pairsToRead } from '../entry/pairs-to-read';
 import type { PartEntry } from '../entry/part-entry';
 import type { SetupEntry, SetupKind } from '../entry/setup-entry';
-import { FORMAT, type InspectionRecord, type WorkRecord } from '../store/records';
+import { FORMAT, type InspectionRecord, type PartRecord, type WorkRecord } from '../store/records';
 import { loadChain } from '../store/shop-store';
 import { keep, keepLeftBehind } from './saving';
-import { entryUnits, loading, newId, now, shop, unread } from './shop';
+import { entryUnits, loading, newId, now, parts, putPart, shop, unread } from './shop';
 
 /** One link of a part's chain. */
 export type Link = InspectionRecord | WorkRecord;
@@ -43,6 +44,10 @@ export async function openChain(part: string): Promise<void> {
 
 function putLinks(part: string, changed: readonly Link[]): void {
   keep(changed);
+  showLinks(part, changed);
+}
+
+function showLinks(part: string, changed: readonly Link[]): void {
   const links = chain.value?.part === part ? chain.value.links : [];
   const byId = new Map(links.map((link) => [link.id, link]));
   for (const link of changed) byId.set(link.id, link);
@@ -133,22 +138,42 @@ export function closeInspection(inspection: InspectionRecord, part: PartEntry): 
   putLinks(inspection.part, [{ ...asItIs(inspection), closed }]);
 }
 
+/** Closes the part: these readings are what it is let go with. They are finished by it, in one transaction. */
+export function closePart(part: PartRecord, inspection: InspectionRecord): void {
+  const current = asItIs(inspection);
+  const finished = current.closed ?? { at: now(), part: part.entry, kit: shop.value.kit };
+  const closed: PartRecord = { ...part, closed: { at: now(), inspection: current.id } };
+  putPartWith(closed, [{ ...current, closed: finished }]);
+}
+
+/** Takes a closed part up again. */
+export function reopenPart({ closed: _, ...part }: PartRecord): void {
+  putPart(part);
+}
+
+/** A part and links of its chain, kept all or none. */
+function putPartWith(part: PartRecord, changed: readonly Link[]): void {
+  keep([part, ...changed]);
+  parts.value = new Map(parts.value).set(part.id, part);
+  showLinks(part.id, changed);
+}
+
 /** Opens finished readings again, to put a slip right. */
 export function reopenInspection(inspection: InspectionRecord): void {
   const { closed: _, ...open } = asItIs(inspection);
   putLinks(inspection.part, [open]);
 }
 
-/** Begins to log work that follows `inspection`, which is finished by it, in one transaction. */
+/** Begins to log work on a face that follows `inspection`, which is finished by it, in one transaction. */
 export function beginWork(
   inspection: InspectionRecord,
   part: PartEntry,
-  advice: Pick<WorkRecord, 'requirement' | 'face' | 'advised'>,
+  { face, mean, slopes }: Removal,
 ): WorkRecord {
   const last = chain.value?.links.findLast((link): link is WorkRecord => link.kind === 'work');
   const work: WorkRecord = {
     ...{ format: FORMAT, made: now(), kind: 'work', id: newId(), part: inspection.part },
-    ...advice,
+    ...{ face, advised: { mean, slopes } },
     after: inspection.id,
     method: last?.method ?? 'lap',
     abrasive: last?.abrasive ?? '',

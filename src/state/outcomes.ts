@@ -1,8 +1,10 @@
+import { type Effect, effectOf } from '../core/correction/effects';
 import { type Outcome, outcomeOf } from '../core/correction/outcome';
 import { type Rate, rateOf } from '../core/correction/rate';
+import { type Removal, wedgeOf } from '../core/correction/removal';
 import type { Finding } from '../core/inspection/findings';
-import type { Face } from '../core/part/faces';
-import type { Requirement } from '../core/part/requirement';
+import type { Block } from '../core/part/block';
+import { DEFAULT_LEVEL } from '../core/verdict/conformity';
 import type { PartEntry } from '../entry/part-entry';
 import { readCount } from '../entry/read-count';
 import type { InspectionRecord, WorkRecord } from '../store/records';
@@ -13,52 +15,92 @@ type FixedFinding = Extract<Finding, { fixed: true }>;
 
 /** What a piece of work has done, as the readings before and after it show. */
 export interface WorkOutcome {
-  readonly before: FixedFinding;
-  readonly after: FixedFinding;
-  readonly outcome: Outcome;
-  /** Where an amount of work was logged. */
+  /** Every requirement that was measured before and after. */
+  readonly changes: readonly Change[];
+  /** µm that were to come off at the high edge or corner. */
+  readonly advised: number;
+  /** What came off there; undefined where the readings do not tell it. */
+  readonly outcome: Outcome | undefined;
+  /** Where an amount of work was logged too. */
   readonly rate: Rate | undefined;
 }
 
-/** The outcome of `work`, or undefined while the readings before and after do not both fix its requirement. */
+/** One requirement before and after, and what was to become of it. */
+export interface Change {
+  readonly before: FixedFinding;
+  readonly after: FixedFinding;
+  readonly predicted: Effect['after'];
+}
+
+/** The outcome of `work`, or undefined while no requirement is fixed by the readings both before and after it. */
 export function workOutcome(
   work: WorkRecord,
   links: readonly Link[],
   entry: PartEntry,
 ): WorkOutcome | undefined {
-  const next = nextInspection(work, links);
-  const last = links.find(
-    (link): link is InspectionRecord => link.kind === 'inspection' && link.id === work.after,
-  );
+  const [last, next] = [inspectionBefore(work, links), inspectionAfter(work, links)];
   if (last === undefined || next === undefined) return undefined;
-  const [before, after] = [last, next].map((inspection) => {
-    const { answer } = workOut(inspection, entry);
-    return answer?.findings.find(
-      (finding): finding is FixedFinding =>
-        finding.fixed && finding.requirement.id === work.requirement,
-    );
+  const [before, after] = [workOut(last, entry), workOut(next, entry)];
+  const block = before.part?.block;
+  if (block === undefined) return undefined;
+  const removal = removalAdvised(work);
+  const changes = fixedOf(before.answer).flatMap((one) => {
+    const other = fixedOf(after.answer).find((each) => asksTheSame(one, each));
+    return other === undefined ? [] : [changeOf(one, other, removal, block)];
   });
-  const block = workOut(last, entry).part?.block;
-  if (before === undefined || after === undefined || block === undefined) return undefined;
-  if (!asksTheSame(before.requirement, after.requirement, work.face)) return undefined;
-  const outcome = outcomeOf(before.requirement, work.face, before.zone, after.zone, block);
+  if (changes.length === 0) return undefined;
+  const remeasured = changes.map((change) => ({
+    requirement: change.before.requirement,
+    before: change.before.zone,
+    after: change.after.zone,
+  }));
+  const outcome = outcomeOf(removal, remeasured, block);
   const amount = readCount(work.amount.text).count;
   return {
-    before,
-    after,
+    changes,
+    advised: wedgeOf(block, removal),
     outcome,
-    rate: amount === undefined ? undefined : rateOf(outcome, amount),
+    rate: outcome && amount !== undefined ? rateOf(outcome, amount) : undefined,
   };
 }
 
-/** False where the line of the drawing has become another one since, or was never about the worked face. */
-function asksTheSame(before: Requirement, after: Requirement, worked: Face): boolean {
-  const same = before.face === after.face && before.datum === after.datum;
-  return same && (before.face === worked || before.datum === worked);
+/** The removal that was advised, on its face. */
+export function removalAdvised({ face, advised }: WorkRecord): Removal {
+  return { face, ...advised };
+}
+
+function changeOf(
+  before: FixedFinding,
+  after: FixedFinding,
+  removal: Removal,
+  block: Block,
+): Change {
+  // The verdict to expect is no matter here: the level only serves that.
+  const effect = effectOf(removal, before.requirement, before.zone, block, DEFAULT_LEVEL);
+  return { before, after, predicted: effect.after };
+}
+
+function fixedOf(answer: ReturnType<typeof workOut>['answer']): readonly FixedFinding[] {
+  return (answer?.findings ?? []).filter((finding): finding is FixedFinding => finding.fixed);
+}
+
+/** False where the line of the drawing has become another one since. */
+function asksTheSame({ requirement: one }: FixedFinding, { requirement: other }: FixedFinding) {
+  return one.id === other.id && one.face === other.face && one.datum === other.datum;
+}
+
+/** The inspection that `work` follows. */
+export function inspectionBefore(
+  work: WorkRecord,
+  links: readonly Link[],
+): InspectionRecord | undefined {
+  return links.find(
+    (link): link is InspectionRecord => link.kind === 'inspection' && link.id === work.after,
+  );
 }
 
 /** The readings that followed `work` with no other work between. */
-function nextInspection(work: WorkRecord, links: readonly Link[]): InspectionRecord | undefined {
+function inspectionAfter(work: WorkRecord, links: readonly Link[]): InspectionRecord | undefined {
   const next = links[links.findIndex(({ id }) => id === work.id) + 1];
   return next?.kind === 'inspection' ? next : undefined;
 }

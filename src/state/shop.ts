@@ -1,6 +1,7 @@
 import { computed, signal } from '@preact/signals';
 import type { Kit } from '../core/readings/kit';
 import { defaultKit, type KitEntry } from '../entry/kit-entry';
+import { type MethodLimitsEntry, usualMethodLimits } from '../entry/method-limits';
 import type { NewId } from '../entry/new-id';
 import type { EntryUnits } from '../entry/new-setup';
 import { readNumber } from '../entry/number';
@@ -125,4 +126,29 @@ export function setUnits(units: ShopUnits): void {
 
 export function setLevel(text: string): void {
   putShop({ level: text });
+}
+
+/** How much of each tolerance a plan may leave, in per cent, as typed. */
+export function setShare(text: string): void {
+  putShop({ share: text });
+}
+
+/** Where the shop draws the lines between lapping, grinding and machining. */
+export const methodLimits = computed<MethodLimitsEntry>(
+  () => shop.value.methodLimits ?? usualMethodLimits(),
+);
+
+export function setMethodLimits(entry: MethodLimitsEntry): void {
+  putShop({ methodLimits: entry });
+}
+
+/** Lets the rate of a way of working be learned from what is yet to come. */
+export function learnAnew(way: string): void {
+  putShop({ learnedSince: { ...shop.value.learnedSince, [way]: now() } });
+}
+
+/** Lets what came before count again. */
+export function takeBackLearningAnew(way: string): void {
+  const { [way]: _, ...others } = shop.value.learnedSince ?? {};
+  putShop({ learnedSince: others });
 }

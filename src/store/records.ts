@@ -1,6 +1,8 @@
+import type { Removal } from '../core/correction/removal';
 import type { Face } from '../core/part/faces';
 import type { LengthUnit } from '../core/units/length';
 import type { KitEntry } from '../entry/kit-entry';
+import type { MethodLimitsEntry } from '../entry/method-limits';
 import type { PartEntry } from '../entry/part-entry';
 import type { SetupEntry } from '../entry/setup-entry';
 
@@ -20,6 +22,8 @@ export interface PartRecord extends RecordBase {
   readonly entry: PartEntry;
   /** True where the part is our own invented example. */
   readonly example: boolean;
+  /** Present once the part is closed: with which readings it was let go. */
+  readonly closed?: { readonly at: string; readonly inspection: string };
 }
 
 /** One inspection of a part: everything that was typed at the plate. */
@@ -45,15 +49,15 @@ export interface WorkRecord extends RecordBase {
   readonly part: string;
   /** The inspection that it follows. */
   readonly after: string;
-  /** The requirement that it is to put right. */
-  readonly requirement: string;
   readonly face: Face;
   readonly method: WorkMethod;
   readonly abrasive: string;
   readonly amount: { readonly text: string; readonly unit: 'seconds' | 'strokes' };
   readonly note: string;
-  /** The wedge that was advised, µm. */
-  readonly advised: number;
+  /** The removal that was advised: what was said then, whatever a later version would say. */
+  readonly advised: Pick<Removal, 'mean' | 'slopes'>;
+  /** Present where this work is to teach nothing about how fast the abrasive cuts. */
+  readonly notLearned?: { readonly at: string };
 }
 
 export const WORK_METHODS = ['lap', 'grind', 'machine', 'scrape'] as const;
@@ -70,6 +74,12 @@ export interface ShopRecord extends RecordBase {
   readonly units: ShopUnits;
   /** The least probability for a verdict, in per cent, as typed. */
   readonly level: string;
+  /** How much of each tolerance a plan may leave, in per cent, as typed. */
+  readonly share?: string;
+  /** Where the shop draws the lines between lapping, grinding and machining. */
+  readonly methodLimits?: MethodLimitsEntry;
+  /** Since when the rate of a way of working is learned anew, by the name of the way. */
+  readonly learnedSince?: Readonly<Record<string, string>>;
 }
 
 export interface NamedKit {

@@ -6,6 +6,8 @@ interface PageProps {
   readonly back?: { readonly to: string; readonly name: string };
   /** What stands at the right of the title. */
   readonly side?: ComponentChildren;
+  /** What the button at the right has opened: under the title, so that it is in sight wherever one has scrolled to. */
+  readonly opened?: ComponentChildren;
   /** Under the title, always in sight. */
   readonly pinned?: ComponentChildren;
   readonly wide?: boolean;
@@ -13,7 +15,7 @@ interface PageProps {
 }
 
 /** The frame of every screen: title band, way back, contents. */
-export function Page({ title, back, side, pinned, wide, children }: PageProps) {
+export function Page({ title, back, side, opened, pinned, wide, children }: PageProps) {
   return (
     <div class="page">
       <header class="band">
@@ -27,6 +29,7 @@ export function Page({ title, back, side, pinned, wide, children }: PageProps) {
           <h1>{title}</h1>
           {side}
         </div>
+        {opened && <div class="band-opened">{opened}</div>}
         {pinned}
       </header>
       <main class={wide ? 'contents contents-wide' : 'contents'}>{children}</main>

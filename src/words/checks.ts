@@ -1,9 +1,12 @@
 import type { EquationCheck } from '../core/adjustment/checks';
+import type { CrownAnswer } from '../core/inspection/crowns';
 import type { NextReading } from '../core/inspection/next-reading';
+import { faceTowards, oppositeFace } from '../core/part/faces';
 import { expanded } from '../core/statistics/coverage';
 import type { GlobalTest } from '../core/statistics/global-test';
 import type { LengthUnit } from '../core/units/length';
-import { deviation, deviationNumber } from './numbers';
+import { pairName } from './faces';
+import { deviation, deviationNumber, size, withDoubt } from './numbers';
 import { remedyInWords } from './remedies';
 
 /** Whether the readings agree as well as their doubt says. */
@@ -16,17 +19,49 @@ export function fitInWords(fit: GlobalTest | undefined): string {
     : 'They disagree by more than their doubt says: look for a slip, dirt, or a face that is not flat.';
 }
 
-/** A reading that does not agree with the others. */
+/** A crown or hollow that explains readings which disagree, as well as a slip or better. */
+export function crownInWords(crown: CrownAnswer, unit: LengthUnit, sizeUnit: 'mm' | 'in'): string {
+  const { face, of, along, span, rise, readings, orSlip, byColumn } = crown;
+  const what =
+    of === 'face'
+      ? `readings of the ${face} fit a face that is`
+      : `micrometer readings over ${pairName([face, oppositeFace(face)])} fit faces that together are`;
+  const bow = rise.value < 0 ? 'hollow' : 'crowned';
+  const amount = withDoubt(Math.abs(rise.value), expanded(rise), unit);
+  const way = `from ${faceTowards(along, -1)} to ${faceTowards(along, 1)}, over ${size(span, sizeUnit)}`;
+  const than =
+    orSlip.length === 0
+      ? 'better than a slip in any one of them'
+      : 'as well as a slip in one of them. A place more in between would tell';
+  const column = byColumn ? ' A column that is not straight would look the same.' : '';
+  return `These ${readings.length} ${what} ${bow} by ${amount} ${way}, ${than}.${column}`;
+}
+
+/** A slip that would explain the readings as well as a crown does. */
+export function orSlipInWords(name: string, check: EquationCheck, unit: LengthUnit): string {
+  return `Or a slip: ${name} ${offInWords(check, unit)}. Read it again, or leave it out.`;
+}
+
+/**
+ * A reading that does not agree with the others.
+ *
+ * @param among how many there are that cannot be told from each other.
+ * @param beside true where a crown is told, which does not explain this one.
+ */
 export function suspectInWords(
   name: string,
-  { blunder }: EquationCheck,
+  check: EquationCheck,
   among: number,
   unit: LengthUnit,
+  beside = false,
 ): string {
-  const size = blunder ?? 0;
-  const off = `${deviation(Math.abs(size), unit)} ${size > 0 ? 'high' : 'low'}`;
+  const looks = `${beside ? 'Even so, ' : ''}${name} ${offInWords(check, unit)}. `;
   const doubt = among > 1 ? `It may be this one of ${among}, not to be told apart. ` : '';
-  return `${name} looks ${off}. ${doubt}A chip under the part, a slip in reading or typing? Read it again, or leave it out.`;
+  return `${looks}${doubt}A chip under the part, a slip in reading or typing? Read it again, or leave it out.`;
+}
+
+function offInWords({ blunder = 0 }: EquationCheck, unit: LengthUnit): string {
+  return `looks ${deviation(Math.abs(blunder), unit)} ${blunder > 0 ? 'high' : 'low'}`;
 }
 
 /** Readings that the others do not check. */
@@ -36,12 +71,13 @@ export function uncheckedInWords(names: readonly string[]): string {
 
 /** The reading worth taking next, and what it brings. */
 export function nextInWords(
-  { remedy, now, then }: NextReading,
+  { remedy, now, then, hasForm }: NextReading,
   degreesOfFreedom: number,
   unit: LengthUnit,
 ): string {
   const doubt = (standard: number) =>
     deviationNumber(expanded({ standard, degreesOfFreedom }), unit);
   const what = remedyInWords(remedy);
-  return `Worth adding: ${what}. The ± goes from ${doubt(now)} to about ${doubt(then)} ${unit}.`;
+  const whose = hasForm ? 'The ± of its plane, form left out, goes' : 'The ± goes';
+  return `Worth adding: ${what}. ${whose} from ${doubt(now)} to about ${doubt(then)} ${unit}.`;
 }

@@ -1,38 +1,32 @@
-import type { Effect } from '../core/correction/effects';
-import type { CorrectionOption } from '../core/correction/options';
+import type { PlanStep } from '../core/correction/plan/plan';
 import { type Face, oppositeFace } from '../core/part/faces';
 import type { LengthUnit } from '../core/units/length';
-import { highSideName, lowSideName, requirementName } from './faces';
+import { highSideName, lowSideName } from './faces';
 import { deviation, place } from './numbers';
-import { VERDICT_LABELS } from './verdicts';
 
-/** The correction in a sentence: 'The left edge of the bottom is high by 1.22 µm; …'. */
-export function correctionInWords(option: CorrectionOption, unit: LengthUnit): string {
-  const high = highSideName(option.highSide);
-  const low = lowSideName(option.highSide);
-  return `The ${high} of the ${option.face} is high by ${deviation(option.wedge, unit)}. Take that off there, feathering to nothing at the ${low}.`;
+/** The cut in a sentence: 'The left edge of the bottom is high: take 1.22 µm off there, …'. */
+export function correctionInWords({ face, highSide, wedge }: PlanStep, unit: LengthUnit): string {
+  const [high, low] = [highSideName(highSide), lowSideName(highSide)];
+  return `The ${high} of the ${face} is high: take ${deviation(wedge, unit)} off there, feathering to nothing at the ${low}.`;
 }
 
 /** Where to press, as distances in from the edges that are high: '20 mm from the left edge'. */
-export function pressInWords(option: CorrectionOption, unit: 'mm' | 'in'): string {
-  const places = option.pressDistances.map(
+export function pressInWords(step: PlanStep, unit: 'mm' | 'in'): string {
+  const places = step.pressDistances.map(
     ({ from, distance }) => `${place(distance, unit)} from the ${from} edge`,
   );
   const middle = places.length === 1 ? ', on the middle line' : '';
   return `Press ${places.join(' and ')}${middle}.`;
 }
 
-/** What the cut takes off the size behind the face. */
-export function sizeInWords(option: CorrectionOption, unit: LengthUnit): string {
-  const pair = `${option.face} to ${oppositeFace(option.face)}`;
-  return `The size ${pair} loses up to ${deviation(option.wedge, unit)}.`;
-}
-
-/** What the cut does to one requirement. */
-export function effectInWords(effect: Effect, unit: LengthUnit): string {
-  const { requirement, before, after, verdict } = effect;
-  const change = `${deviation(before.width, unit)} becomes ${deviation(after.width, unit)}`;
-  return `${requirementName(requirement)}: ${change}, ${VERDICT_LABELS[verdict].toLowerCase()}`;
+/**
+ * What the cut does behind the face: the trap is that a face worked to be square to one is no longer
+ * parallel to the other.
+ */
+export function sizeInWords(step: PlanStep, unit: LengthUnit): string {
+  const { face, wedge } = step;
+  const pair = `${face} to ${oppositeFace(face)}`;
+  return `The size ${pair} loses up to ${deviation(wedge, unit)}, and ${pair} it tapers by as much.`;
 }
 
 /** The face that lies down on the paper or faces the wheel, and so the one that looks up. */

@@ -1,4 +1,4 @@
-import type { Remedy } from '../core/inspection/candidates';
+import type { Remedy } from '../core/inspection/candidates/candidate';
 import { oppositeFace } from '../core/part/faces';
 import { highSideName, pairName } from './faces';
 

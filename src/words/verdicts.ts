@@ -1,4 +1,5 @@
 import type { Finding } from '../core/inspection/findings';
+import type { Seatings } from '../core/inspection/seatings';
 import type { Verdict } from '../core/verdict/conformity';
 import { probabilityInWords } from './numbers';
 
@@ -27,10 +28,25 @@ export function verdictInWords({
 }
 
 /** What would settle a verdict that is too close to call. */
-export function seatingsInWords(seatings: number | undefined): string {
-  if (seatings === undefined) {
+export function seatingsInWords(seatings: Seatings): string {
+  if (seatings === 'none') {
     return 'Seating it again, even twenty times, would not settle it: a better instrument, a longer reach or another way of reading would.';
   }
   const times = seatings === 1 ? 'Once more' : `${seatings} times more`;
   return `${times} lifted, seated and read on each side would likely settle it.`;
+}
+
+/** Where a part stands: '3 of 4 in, 1 out'. */
+export function standsInWords(findings: readonly Finding[]): string {
+  const counts = (['in', 'out', 'too close to call'] as const).map((verdict) => ({
+    verdict,
+    count: findings.filter((finding) => finding.fixed && finding.verdict === verdict).length,
+  }));
+  const notFixed = findings.filter(({ fixed }) => !fixed).length;
+  const [inside, ...others] = counts;
+  const rest = [
+    ...others.flatMap(({ verdict, count }) => (count === 0 ? [] : [`${count} ${verdict}`])),
+    ...(notFixed === 0 ? [] : [`${notFixed} not fixed by the readings`]),
+  ];
+  return [`${inside?.count ?? 0} of ${findings.length} in`, ...rest].join(', ');
 }

@@ -15,7 +15,7 @@ const { simulateZone } = await load('./src/core/verdict/monte-carlo.ts');
 /** @type {typeof import('../../src/core/verdict/width-draws')} */
 const { widthDraws } = await load('./src/core/verdict/width-draws.ts');
 /** @type {typeof import('../../src/state/zone-form/questions')} */
-const { questionOf } = await load('./src/state/zone-form/questions.ts');
+const { zoneQuestion } = await load('./src/state/zone-form/questions.ts');
 
 const DRAWS = 10_000;
 
@@ -23,7 +23,7 @@ const DRAWS = 10_000;
 function rowOf(what, { part, readings }) {
   const [finding] = inspect(part, readings, DEFAULT_KIT, 0.95).findings;
   if (!finding?.fixed) throw new Error(`${what} is not fixed`);
-  const { zone } = questionOf(finding);
+  const { zone } = zoneQuestion(finding);
   const into = new Float64Array(DRAWS);
   const fill = widthDraws(zone, zone.points, randomFrom(1));
   const { draws } = simulateZone(zone);

@@ -43,7 +43,9 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await type(page, 'Left side', '2.9.');
     await check();
     await type(page, 'Left side', '29');
-    await page.getByText('Or work the right').tap();
+    await page.getByText('Faces that cannot do it alone').tap();
+    await page.getByText('Or grind it').first().tap();
+    await page.getByText('Show the working').first().tap();
     await check();
     await page.getByRole('button', { name: /Units/ }).tap();
     await check();
@@ -59,6 +61,8 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await page.getByRole('link', { name: 'Change' }).tap();
     await check();
     await page.goto('/kit');
+    await check();
+    await page.goto('/rates');
     await check();
     await page.goto('/no-such-place');
     await check();

@@ -30,12 +30,12 @@ test('from a new part to the verdict, the work, and the readings after it', asyn
   await expect(comparator).toContainText('32.50 ±');
 
   const bottom = page.getByRole('region', { name: 'Work the bottom' }).first();
-  await expect(bottom).toContainText('The left edge of the bottom is high by 1.22 µm.');
+  await expect(bottom).toContainText('The left edge of the bottom is high: take 1.22 µm off there');
   await expect(bottom).toContainText('Press 20 mm from the left edge');
-  await page.getByText('Or work the right').first().tap();
-  const right = page.getByRole('region', { name: 'Work the right' });
-  await expect(right).toContainText('The top edge of the right is high by 1.82 µm.');
-  await expect(right).toContainText('Press 30 mm from the top edge');
+  // The trap: what makes the sides square tapers the block from bottom to top.
+  await expect(bottom).toContainText('bottom to top it tapers by as much');
+  await page.getByText('Faces that cannot do it alone').tap();
+  await expect(page.locator('main')).toContainText(/Only the right: Left square to bottom stays/);
 
   await bottom.getByRole('button', { name: 'I work the bottom' }).tap();
   await page.getByRole('combobox', { name: 'Abrasive, wheel or tool' }).fill('P400 paper');
@@ -59,7 +59,9 @@ test('from a new part to the verdict, the work, and the readings after it', asyn
   // The wedge over the 60 mm of the bottom: (1.5 - 0.5) × 60 / 74 = 0.81 µm, in 4 s.
   await expect(story).toContainText('0.81 ±');
   await expect(story).toContainText('2.03 ±');
-  await expect(story.getByRole('img', { name: /before 1\.82 .*after 0\.61/ })).toBeVisible();
+  await expect(
+    story.getByRole('img', { name: /Right square to bottom: before 1\.82 .*after 0\.61/ }),
+  ).toBeVisible();
 });
 
 test('a micrometer puts the blame where it belongs', async ({ page }) => {

@@ -7,7 +7,7 @@ import { saving, startAfresh } from './support/fresh';
 import { failOnceAt } from './support/full-disk';
 import { BLOCK, compared } from './support/inspections';
 
-const ADVICE = { requirement: 'right square', face: 'bottom', advised: 1.216 } as const;
+const ADVICE = { face: 'bottom', mean: 0.6, slopes: { x: -0.02 } } as const;
 const INSPECTION = compared('i', '34', '31');
 
 beforeEach(async () => {
@@ -27,7 +27,10 @@ async function stored() {
 describe('beginning to log work', () => {
   it('follows the inspection and closes it, both kept together', async () => {
     const work = beginWork(INSPECTION, BLOCK, ADVICE);
-    expect(work).toMatchObject({ ...ADVICE, kind: 'work', part: 'p', after: 'i', format: 1 });
+    expect(work).toMatchObject({
+      ...{ face: 'bottom', advised: { mean: 0.6, slopes: { x: -0.02 } } },
+      ...{ kind: 'work', part: 'p', after: 'i', format: 1 },
+    });
     await saving('saved');
     const closed = { at: expect.any(String), part: BLOCK, kit: shop.value.kit };
     expect(await stored()).toEqual([{ ...INSPECTION, closed }, work]);

@@ -6,19 +6,21 @@ import {
   changeSetup,
   changeSetups,
   closeInspection,
+  closePart,
   latestInspection,
   leaveOut,
   openChain,
   putWork,
   reopenInspection,
+  reopenPart,
 } from '../../src/state/chain';
 import { savingState } from '../../src/state/saving';
-import { setKit, shop } from '../../src/state/shop';
+import { parts, setKit, shop } from '../../src/state/shop';
 import type { InspectionRecord } from '../../src/store/records';
-import { loadChain, save } from '../../src/store/shop-store';
+import { loadChain, loadParts, save } from '../../src/store/shop-store';
 import { noseSetup } from '../entry/support/setups';
 import { micro } from '../entry/support/typed';
-import { inspection, work } from '../store/support/samples';
+import { inspection, part, work } from '../store/support/samples';
 import { saving, startAfresh } from './support/fresh';
 import { BLOCK, compared } from './support/inspections';
 
@@ -145,4 +147,18 @@ it('an inspection is closed with the part and kit of then, and can be opened aga
   expect(latest()).toEqual(compared('i', '34', '31'));
   expect('closed' in latest()).toBe(false);
   await expectStored();
+});
+
+it('a part is closed with the readings that it is let go with, in one transaction, and taken up again', async () => {
+  await open(compared('i', '34', '31'));
+  const record = { ...part('p'), entry: BLOCK };
+  closePart(record, latest());
+  await expectStored();
+  const closed = parts.value.get('p');
+  expect(closed?.closed).toEqual({ at: expect.any(String), inspection: 'i' });
+  expect(latest().closed?.part).toEqual(BLOCK);
+  expect((await loadParts()).records).toEqual([closed]);
+  reopenPart(closed!);
+  expect(parts.value.get('p')).toEqual(record);
+  expect(latest().closed).toBeDefined();
 });

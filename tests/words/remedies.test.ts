@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Remedy } from '../../src/core/inspection/candidates';
+import type { Remedy } from '../../src/core/inspection/candidates/candidate';
 import { remediesInWords } from '../../src/words/remedies';
 
 const SWING: Remedy = { kind: 'swing to the other side', setting: 's', face: 'left' };

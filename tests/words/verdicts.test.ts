@@ -1,8 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Finding } from '../../src/core/inspection/findings';
 import type { Verdict } from '../../src/core/verdict/conformity';
 import { probabilityInWords } from '../../src/words/numbers';
-import { seatingsInWords, VERDICT_LABELS, verdictInWords } from '../../src/words/verdicts';
+import {
+  seatingsInWords,
+  standsInWords,
+  VERDICT_LABELS,
+  verdictInWords,
+} from '../../src/words/verdicts';
 
 describe('a probability', () => {
   it.each([
@@ -77,6 +83,19 @@ describe('what would settle it', () => {
   });
 
   it('is another way of reading where no seatings would', () => {
-    expect(seatingsInWords(undefined)).toMatch(/^Seating it again, even twenty times, would not/);
+    expect(seatingsInWords('none')).toMatch(/^Seating it again, even twenty times, would not/);
+  });
+});
+
+describe('where a part stands', () => {
+  const fixed = (verdict: Verdict) => ({ fixed: true, verdict }) as Finding;
+  const open = { fixed: false } as Finding;
+
+  it('counts what is in, and names what is not', () => {
+    expect(standsInWords([fixed('in'), fixed('in')])).toBe('2 of 2 in');
+    expect(standsInWords([fixed('in'), fixed('out'), fixed('too close to call'), open])).toBe(
+      '1 of 4 in, 1 out, 1 too close to call, 1 not fixed by the readings',
+    );
+    expect(standsInWords([])).toBe('0 of 0 in');
   });
 });

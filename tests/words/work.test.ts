@@ -1,10 +1,102 @@
-import { expect, it } from 'vitest';
-import { rateInWords } from '../../src/words/work';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { LearnedRate } from '../../src/core/correction/rates/learn-rate';
+import {
+  amountInWords,
+  nextPassInWords,
+  rateBasisInWords,
+  rateInWords,
+  typicalInWords,
+} from '../../src/words/work';
 
 it('a rate is told for ten seconds or strokes, with its expanded uncertainty', () => {
-  const rate = { value: 0.0405, standard: 0.0301, degreesOfFreedom: Number.POSITIVE_INFINITY };
+  const rate = {
+    ...{ amount: 45, value: 0.0405 },
+    ...{ standard: 0.0301, degreesOfFreedom: Number.POSITIVE_INFINITY },
+  };
   expect(rateInWords(rate, 'seconds', 'µm')).toBe('0.41 ± 0.60 µm in 10 seconds');
   expect(rateInWords({ ...rate, value: -0.0405 }, 'strokes', 'µm')).toBe(
     '−0.41 ± 0.60 µm in 10 strokes',
   );
+});
+
+const LEARNED: LearnedRate = {
+  typical: { low: 0.0907, median: 0.3464, high: 1.3224 },
+  next: { low: 0.05, median: 0.35, high: 2 },
+  upper: 1.5,
+  scatter: 0.3,
+  level: 0.9,
+  passes: 0,
+  priorAlone: true,
+  basis: 'common practice',
+};
+
+describe('a rate that was learned', () => {
+  it('is told for ten seconds or strokes, by its middle and what it lies between', () => {
+    expect(typicalInWords(LEARNED, 'seconds', 'µm')).toBe('3.46 µm (0.91 to 13.22) in 10 seconds');
+    expect(typicalInWords(LEARNED, 'strokes', 'tenths')).toBe(
+      '1.36 tenths (0.36 to 5.21) in 10 strokes',
+    );
+  });
+
+  it('says that no pass tells it yet, and what it is from then', () => {
+    expect(rateBasisInWords(LEARNED)).toBe(
+      'No pass of yours tells it yet: from common practice (no source) for aluminium on P320 to P400.',
+    );
+    expect(rateBasisInWords({ ...LEARNED, basis: 'other material or abrasive' })).toBe(
+      'No pass of yours tells it yet: from common practice for aluminium (no source), and nothing is known of this material and abrasive: so it is wide.',
+    );
+  });
+
+  it('counts the passes that it is from, and tells what they began from', () => {
+    const from = (passes: number) => rateBasisInWords({ ...LEARNED, passes, priorAlone: false });
+    expect(from(1)).toBe(
+      'From one pass of yours, begun from common practice (no source) for aluminium on P320 to P400.',
+    );
+    expect(from(2)).toMatch(/^From 2 passes of yours, begun from common practice /);
+    const other = { ...LEARNED, passes: 7, priorAlone: false };
+    expect(rateBasisInWords({ ...other, basis: 'other material or abrasive' })).toMatch(
+      /^From 7 passes of yours, .* nothing is known of this material and abrasive/,
+    );
+  });
+});
+
+describe('an amount of work', () => {
+  it.each([
+    [0.2, 'less than a second', 'less than one stroke'],
+    [0.999, 'less than a second', 'less than one stroke'],
+    [1, '1 second', '1 stroke'],
+    [1.49, '1 second', '1 stroke'],
+    [1.5, '1.5 seconds', '1.5 strokes'],
+    [9.99, '9.5 seconds', '9.5 strokes'],
+    [10, '10 seconds', '10 strokes'],
+    [12.7, '12 seconds', '12 strokes'],
+    [240.5, '240 seconds', '240 strokes'],
+  ])('of %d is %s, or %s', (amount, seconds, strokes) => {
+    expect(amountInWords(amount, 'seconds')).toBe(seconds);
+    expect(amountInWords(amount, 'strokes')).toBe(strokes);
+  });
+
+  it('is never told longer than it is, nor shorter by more than a half, or one from 10 on', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 1, max: 5000, noNaN: true }), (amount) => {
+        const told = Number.parseFloat(amountInWords(amount, 'seconds'));
+        expect(told).toBeLessThanOrEqual(amount);
+        expect(amount - told).toBeLessThan(amount < 10 ? 0.5 : 1);
+      }),
+    );
+  });
+});
+
+describe('the next pass', () => {
+  const removal = { low: 0.3, median: 1.2, high: 2.4 };
+
+  it('is told by how long it is and what it likely takes off', () => {
+    expect(nextPassInWords({ amount: 12.7, removal }, 'seconds', 'µm')).toBe(
+      'First 12 seconds, then measure again. Likely that takes off 1.20 µm (0.30 to 2.40): 9 times in 10 no more than is wanted.',
+    );
+    expect(nextPassInWords({ amount: 1, removal }, 'strokes', 'tenths')).toMatch(
+      /^First 1 stroke, .* takes off 0\.47 tenths \(0\.12 to 0\.94\): /,
+    );
+  });
 });

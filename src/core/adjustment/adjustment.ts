@@ -1,6 +1,7 @@
 import type { LinearForm } from '../part/linear-form';
 import { combined, type Equation } from '../readings/equation';
 import { combineDoubt } from '../statistics/effective-degrees';
+import type { AlternativeTest } from './alternatives';
 import { checksOf, type EquationCheck } from './checks';
 import { type Contribution, contributionsTo, type FormValue, sharedEffects } from './contributions';
 import { type LeastSquares, type LinearEstimate, solveLeastSquares } from './least-squares';
@@ -40,6 +41,11 @@ export interface Adjustment {
   estimate(form: LinearForm): Estimate | undefined;
   /** Covariance of two forms, in the product of their units; undefined where either is not fixed. */
   covariance(one: LinearForm, other: LinearForm): number | undefined;
+  /**
+   * The test of an error that would shift the readings by so many µm, by their ids, for each unit of
+   * its size; undefined where the readings barely show it. Its correlations are in the order of `checks`.
+   */
+  test(effects: ReadonlyMap<string, number>): AlternativeTest | undefined;
 }
 
 /** Gains below this part of the greatest are rounding: the value does not rest on that reading. */
@@ -99,6 +105,7 @@ export function adjust(equations: readonly Equation[], known?: FormValue): Adjus
       }
       return total;
     },
+    test: (effects) => solved.test(equations.map(({ reading }) => effects.get(reading) ?? 0)),
   };
 }
 

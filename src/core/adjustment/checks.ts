@@ -1,5 +1,6 @@
 import type { Equation } from '../readings/equation';
 import { likelyBlunder, standardisedResidual } from '../statistics/outliers';
+import { BARELY } from './alternatives';
 import type { LeastSquares } from './least-squares';
 
 /** How one equation came out beside the others. */
@@ -15,10 +16,10 @@ export interface EquationCheck {
   readonly blunder: number | undefined;
 }
 
-/** A redundancy below this is told as unchecked: a blunder would have to be ten times as large to show. */
-const BARELY = 0.01;
-
-/** Redundancy numbers and standardised residuals of every equation (Baarda, 1968). */
+/**
+ * Redundancy numbers and standardised residuals of every equation (Baarda, 1968). One that is barely
+ * checked is told as unchecked: a blunder would have to be ten times as large to show.
+ */
 export function checksOf(
   equations: readonly Equation[],
   standards: readonly number[],

@@ -1,3 +1,4 @@
+import { type AlternativeTest, testAlternative } from './alternatives';
 import { decompose, type OrthogonalDecomposition } from './orthogonal-decomposition';
 import { lengthOf } from './vector';
 
@@ -37,6 +38,8 @@ export interface LeastSquares {
   value(weights: ArrayLike<number>): number | undefined;
   /** The same with its uncertainty and gains. */
   estimate(weights: ArrayLike<number>): LinearEstimate | undefined;
+  /** The test of an error that would shift the observations by `effects`; undefined where it barely shows. */
+  test(effects: ArrayLike<number>): AlternativeTest | undefined;
 }
 
 /**
@@ -76,16 +79,19 @@ export function solveLeastSquares(
     return total * scales[j]!;
   });
   const fits = fitOf(matrix, observations, standards, solution);
+  const redundancies = redundanciesOf(parts);
   return {
     rank: parts.rank,
     solution,
     ...fits,
-    redundancies: redundanciesOf(parts),
+    redundancies,
     value: (weights) => {
       const inside = insideOf(parts, scales, weights);
       return inside && dot(inside, coordinates);
     },
     estimate: (weights) => estimate(parts, scales, standards, coordinates, weights),
+    test: (effects) =>
+      testAlternative({ parts, standards, residuals: fits.residuals, redundancies }, effects),
   };
 }
 

@@ -3,6 +3,8 @@ import type { Outcome } from './outcome';
 
 /** How fast a way of working cuts. */
 export interface Rate extends DoubtComponent {
+  /** Seconds or strokes that it took. */
+  readonly amount: number;
   /** µm of wedge per second, or per stroke. */
   readonly value: number;
 }
@@ -14,5 +16,5 @@ export interface Rate extends DoubtComponent {
  */
 export function rateOf(outcome: Outcome, amount: number): Rate {
   if (!(amount > 0)) throw new RangeError('A rate needs an amount of work above 0');
-  return { ...outcome, value: outcome.wedge / amount, standard: outcome.standard / amount };
+  return { ...outcome, amount, value: outcome.wedge / amount, standard: outcome.standard / amount };
 }

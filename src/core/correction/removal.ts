@@ -1,6 +1,7 @@
 import { type Block, cornersOf, type FaceCorner } from '../part/block';
 import { offsetOf, slopeOf } from '../part/face-errors';
 import { type Axis, axesInFace, type Face, faceTowards } from '../part/faces';
+import { type LinearForm, sum } from '../part/linear-form';
 
 /** Slopes along the two axes of a face, µm/mm; an axis that is left out is 0. */
 export type FaceSlopes = Readonly<Partial<Record<Axis, number>>>;
@@ -60,11 +61,16 @@ export function highSide(removal: Removal): readonly Face[] {
 }
 
 /** What the removal does to the unknowns of its face: it takes from offset and slopes. */
-export function changeOfUnknowns(removal: Removal): ReadonlyMap<string, number> {
+export function changeOfUnknowns(removal: Removal): LinearForm {
   return new Map([
     [offsetOf(removal.face), -removal.mean],
     ...axesInFace(removal.face).map(
       (axis) => [slopeOf(removal.face, axis), -(removal.slopes[axis] ?? 0)] as const,
     ),
   ]);
+}
+
+/** The same for several removals together. */
+export function changeByAll(removals: readonly Removal[]): LinearForm {
+  return sum(...removals.map(changeOfUnknowns));
 }

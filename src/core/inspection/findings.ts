@@ -1,6 +1,6 @@
 import { type Adjustment, adjust } from '../adjustment/adjustment';
 import type { Part } from '../part/part';
-import { kindOf, type Requirement } from '../part/requirement';
+import type { Requirement } from '../part/requirement';
 import { equationsOf } from '../readings/equations-of';
 import type { Kit } from '../readings/kit';
 import type { Reading } from '../readings/reading';
@@ -10,10 +10,13 @@ import { probabilityOfConformity } from '../verdict/probability';
 import { zoneForms } from '../zones/requirement-forms';
 import type { Zone } from '../zones/zone';
 import { zoneOfRequirement } from '../zones/zone-of-requirement';
-import { type FormPoint, type FormSpan, formPointsOf, formSpansOf } from '../zones/zone-with-form';
-import { candidatesFor, type Remedy } from './candidates';
+import { type FormPoint, type FormSpan, formSpansOf } from '../zones/zone-with-form';
+import { candidatesFor } from './candidates';
+import type { Remedy } from './candidates/candidate';
+import { evidenceFor, isMeasured } from './evidence';
+import { formRead } from './form-read';
 import { remediesFor } from './remedies';
-import { seatingsToSettle } from './seatings';
+import { type Seatings, seatingsToSettle, type ToSettle } from './seatings';
 
 /** What the readings say of one requirement. */
 export type Finding =
@@ -30,8 +33,8 @@ export type Finding =
       readonly formPoints: readonly FormPoint[];
       /** The zone with form, once somebody has simulated it: then probability and verdict are its. */
       readonly withForm?: SimulatedZone;
-      /** Where it is too close to call: how many more seatings of each side would settle it, if any do. */
-      readonly seatings?: number;
+      /** Where it is too close to call: how many more seatings of each side would settle it. With form, once somebody has worked it out (`seatingsToSettleWithForm`). */
+      readonly seatings?: Seatings;
       /** What the points span of the face; none where there is no point. */
       readonly formSpans: readonly FormSpan[];
     }
@@ -50,39 +53,34 @@ export function findingsOf(
   level: number,
   adjustment: Adjustment,
 ): readonly Finding[] {
-  const isAssumption = ({ kind }: Reading) => kind === 'assumed parallel';
-  const measured = readings.filter((reading) => !isAssumption(reading));
-  const assumptions = new Set(readings.filter(isAssumption).map(({ id }) => id));
-  const ofMeasured = adjust(equationsOf(measured, part.block, kit));
+  const assumptions = readings.filter((reading) => !isMeasured(reading));
+  const ofMeasured =
+    assumptions.length === 0
+      ? adjustment
+      : adjust(equationsOf(readings.filter(isMeasured), part.block, kit));
 
   return part.requirements.map((requirement) => {
-    // An assumption of parallel faces cannot be the proof that they are parallel.
-    const proof = kindOf(requirement) === 'parallelism';
-    const zone = zoneOfRequirement(requirement, part.block, proof ? ofMeasured : adjustment);
+    const counted = evidenceFor(requirement, readings);
+    const own = counted.length < readings.length ? ofMeasured : adjustment;
+    const zone = zoneOfRequirement(requirement, part.block, own);
     if (zone === undefined) {
-      const known = proof ? measured : readings;
-      const candidates = candidatesFor(requirement, known, part.block);
+      const candidates = candidatesFor(requirement, counted, part.block);
       const forms = zoneForms(requirement, part.block);
-      const remedies = remediesFor(forms, known, candidates, part.block, kit);
+      const remedies = remediesFor(forms, counted, candidates, part.block, kit);
       return { fixed: false, requirement, remedies };
     }
-    const probability = probabilityOfConformity(zone, requirement.tolerance);
-    const formPoints = formPointsOf(requirement, readings, part.block, kit);
-    const verdict = decide(probability, level);
-    const seatings =
-      verdict === 'too close to call'
-        ? seatingsToSettle(requirement, zone, part, proof ? measured : readings, kit, level)
-        : undefined;
-    return {
-      fixed: true,
-      requirement,
-      zone,
-      probability,
-      verdict,
-      assumed: [...zone.restsOn].some((id) => assumptions.has(id)),
-      formPoints,
-      ...(seatings !== undefined && { seatings }),
-      formSpans: formSpansOf(requirement, formPoints, part.block),
-    };
+    const assumed = assumptions.some(({ id }) => zone.restsOn.has(id));
+    const formPoints = formRead(requirement, readings, part.block, kit);
+    const formSpans = formSpansOf(requirement, formPoints, part.block);
+    const asked = { requirement, zone, block: part.block, readings, kit, level };
+    const seen = { zone, assumed, formPoints, formSpans };
+    return { fixed: true, requirement, ...seen, ...judged(asked, formPoints.length > 0) };
   });
+}
+
+function judged(asked: ToSettle, hasForm: boolean) {
+  const probability = probabilityOfConformity(asked.zone, asked.requirement.tolerance);
+  const verdict = decide(probability, asked.level);
+  if (verdict !== 'too close to call' || hasForm) return { probability, verdict };
+  return { probability, verdict, seatings: seatingsToSettle(asked) };
 }

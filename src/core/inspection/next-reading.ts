@@ -5,16 +5,19 @@ import { equationsOf } from '../readings/equations-of';
 import type { Kit } from '../readings/kit';
 import type { Reading } from '../readings/reading';
 import { zoneForms } from '../zones/requirement-forms';
-import { furtherReadings, type Remedy } from './candidates';
+import { furtherReadings } from './candidates';
+import type { Remedy } from './candidates/candidate';
 import type { Finding } from './findings';
 
 /** The further reading that would narrow a requirement's doubt most, and how far. */
 export interface NextReading {
   readonly requirement: string;
   readonly remedy: Remedy;
-  /** Standard uncertainty of the width now and with it, µm. */
+  /** Standard uncertainty of the width now and with it, µm: of that of the planes, form left out. */
   readonly now: number;
   readonly then: number;
+  /** True where the readings show form, the doubt of which comes on top. */
+  readonly hasForm: boolean;
 }
 
 /** A gain below this part of the doubt is not worth the walk. */
@@ -39,7 +42,7 @@ export function nextReading(
     (a, b) => Math.abs(a.probability - 0.5) - Math.abs(b.probability - 0.5),
   );
   if (hardest === undefined) return undefined;
-  const { requirement, zone } = hardest;
+  const { requirement, zone, formPoints } = hardest;
   // The width at the signs that its parts have now: what the next reading will say is not known.
   const signed = zoneForms(requirement, part.block).map((form, index) =>
     scaled(form, zone.parts[index]!.value < 0 ? -1 : 1),
@@ -51,5 +54,6 @@ export function nextReading(
   });
   const [best] = options.sort((a, b) => a.then - b.then);
   if (best === undefined || best.then > zone.standard * (1 - WORTH_IT)) return undefined;
-  return { requirement: requirement.id, ...best, now: zone.standard };
+  const hasForm = formPoints.length > 0;
+  return { requirement: requirement.id, ...best, now: zone.standard, hasForm };
 }

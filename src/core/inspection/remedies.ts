@@ -4,7 +4,7 @@ import type { LinearForm } from '../part/linear-form';
 import { equationsOf } from '../readings/equations-of';
 import type { Kit } from '../readings/kit';
 import type { Reading } from '../readings/reading';
-import type { Candidate, Remedy } from './candidates';
+import type { Candidate, Remedy } from './candidates/candidate';
 
 /** More pieces of work than this at once are a new inspection, not a remedy. */
 const MOST_AT_ONCE = 3;

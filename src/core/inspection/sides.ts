@@ -5,7 +5,8 @@ import { type Face, oppositeFace } from '../part/faces';
 import { scaled, sum } from '../part/linear-form';
 import type { Kit } from '../readings/kit';
 import type { ColumnReading, NoseComparatorReading, Reading } from '../readings/reading';
-import { candidatesFor, type Remedy } from './candidates';
+import { candidatesFor } from './candidates';
+import type { Remedy } from './candidates/candidate';
 import { remediesFor } from './remedies';
 
 /** What the readings say of two opposite faces that stand on one base. */

@@ -41,6 +41,23 @@ export function simulateZone(zone: ZoneToSimulate): SimulatedZone {
   return { width, ...drawUntilStable(fill, tolerance, width) };
 }
 
+/** Draws that tell a probability near 95 % to 0.001. */
+const DRAWS_FOR_PROBABILITY = 50_000;
+
+/**
+ * The probability of `simulateZone` alone, to about 0.001 near 95 %: enough for planning, in a part of
+ * the time.
+ *
+ * @throws RangeError as `simulateZone` does.
+ */
+export function probabilityWithForm(zone: ZoneToSimulate): number {
+  refuseNonsense(zone);
+  const { points, tolerance, seed = seedOf(zone) } = zone;
+  const draws = new Float64Array(DRAWS_FOR_PROBABILITY);
+  widthDraws(zone, points, randomFrom(seed))(draws);
+  return draws.filter((width) => width <= tolerance).length / draws.length;
+}
+
 /**
  * The seed for a zone: the same readings give the same answer, to the last digit. The tolerance is
  * left out, so that one tolerance is held against the same draws as another.

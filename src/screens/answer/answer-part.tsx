@@ -1,3 +1,4 @@
+import { adviceOn } from '../../state/advice';
 import type { Worked } from '../../state/answers';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { ChecksSheet } from './checks-sheet';
@@ -15,6 +16,7 @@ interface AnswerPartProps {
 /** What the readings mean: the verdicts first, then each pair of faces, then the comparator. */
 export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
   const { answer } = worked;
+  const next = adviceOn(worked)?.next;
   return (
     <>
       <h2>What they say</h2>
@@ -28,7 +30,7 @@ export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
               finding={finding}
               entry={inspection.closed?.part ?? part.entry}
               inspection={inspection}
-              next={answer.next?.requirement === finding.requirement.id ? answer.next : undefined}
+              next={next?.requirement === finding.requirement.id ? next : undefined}
             />
           ))}
           {answer.sides.map((sides) => (

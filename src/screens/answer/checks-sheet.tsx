@@ -5,7 +5,14 @@ import { readingNames } from '../../entry/reading-names';
 import { leaveOut, putBack } from '../../state/chain';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
-import { fitInWords, suspectInWords, uncheckedInWords } from '../../words/checks';
+import { Fold } from '../../widgets/fold';
+import {
+  crownInWords,
+  fitInWords,
+  orSlipInWords,
+  suspectInWords,
+  uncheckedInWords,
+} from '../../words/checks';
 import { deviationNumber, rounded, deviation as shown } from '../../words/numbers';
 
 interface ChecksSheetProps {
@@ -15,7 +22,7 @@ interface ChecksSheetProps {
 
 /** Whether the readings agree, which of them does not, and which nothing checks. */
 export function ChecksSheet({ answer, inspection }: ChecksSheetProps) {
-  const { deviation } = shop.value.units;
+  const { deviation, size } = shop.value.units;
   const names = readingNames(inspection.setups);
   const nameOf = ({ reading }: Pick<EquationCheck, 'reading'>) => names.get(reading) ?? 'Reading';
   const unchecked = answer.checks.filter(
@@ -25,24 +32,27 @@ export function ChecksSheet({ answer, inspection }: ChecksSheetProps) {
     <section class="sheet" aria-labelledby="checks-heading">
       <h3 id="checks-heading">Do the readings agree?</h3>
       <p>{fitInWords(answer.fit)}</p>
+      {answer.crowns.map((crown) => (
+        <div key={`${crown.of} ${crown.face} ${crown.along}`} class="note note-warning stack">
+          <p>{crownInWords(crown, deviation, size)}</p>
+          {crown.orSlip.map((slip) => (
+            <Slip key={slip.reading} slip={slip} inspection={inspection}>
+              {orSlipInWords(nameOf(slip), slip, deviation)}
+            </Slip>
+          ))}
+        </div>
+      ))}
       {answer.suspects.map((suspect) => (
         <div key={suspect.reading} class="note note-warning">
-          <p>{suspectInWords(nameOf(suspect), suspect, answer.suspects.length, deviation)}</p>
-          {inspection.closed === undefined && (
-            <button
-              type="button"
-              class="button"
-              onClick={() =>
-                leaveOut(
-                  inspection,
-                  suspect.reading,
-                  `Off by about ${shown(suspect.blunder ?? 0, deviation)}`,
-                )
-              }
-            >
-              Leave it out
-            </button>
-          )}
+          <Slip slip={suspect} inspection={inspection}>
+            {suspectInWords(
+              nameOf(suspect),
+              suspect,
+              answer.suspects.length,
+              deviation,
+              answer.crowns.length > 0,
+            )}
+          </Slip>
         </div>
       ))}
       <LeftOut inspection={inspection} names={names} />
@@ -51,6 +61,37 @@ export function ChecksSheet({ answer, inspection }: ChecksSheetProps) {
       )}
       <Residuals checks={answer.checks} nameOf={nameOf} />
     </section>
+  );
+}
+
+interface SlipProps {
+  readonly slip: EquationCheck;
+  readonly inspection: InspectionRecord;
+  readonly children: string;
+}
+
+/** A reading that may be a slip, and the way to do without it. */
+function Slip({ slip, inspection, children }: SlipProps) {
+  const { deviation } = shop.value.units;
+  return (
+    <>
+      <p>{children}</p>
+      {inspection.closed === undefined && (
+        <button
+          type="button"
+          class="button"
+          onClick={() =>
+            leaveOut(
+              inspection,
+              slip.reading,
+              `Off by about ${shown(slip.blunder ?? 0, deviation)}`,
+            )
+          }
+        >
+          Leave it out
+        </button>
+      )}
+    </>
   );
 }
 
@@ -88,8 +129,7 @@ interface ResidualsProps {
 function Residuals({ checks, nameOf }: ResidualsProps) {
   const { deviation } = shop.value.units;
   return (
-    <details>
-      <summary>Every reading</summary>
+    <Fold summary="Every reading">
       <table>
         <caption>
           Off: reading less what all of them together say. Checked: how much of a slip would show.
@@ -111,6 +151,6 @@ function Residuals({ checks, nameOf }: ResidualsProps) {
           ))}
         </tbody>
       </table>
-    </details>
+    </Fold>
   );
 }

@@ -48,9 +48,7 @@ export function FindingSheet({ finding, entry, inspection, next }: FindingSheetP
             {withDoubt(finding.zone.width, expanded(finding.zone), deviation)}
           </p>
           {hasForm ? <WithForm finding={finding} /> : <p>{verdictInWords(finding)}</p>}
-          {!isPending && finding.verdict === 'too close to call' && !hasForm && (
-            <p>{seatingsInWords(finding.seatings)}</p>
-          )}
+          {finding.seatings !== undefined && <p>{seatingsInWords(finding.seatings)}</p>}
           {finding.assumed && <AssumptionWarning />}
           {next !== undefined && inspection.closed === undefined && (
             <p class="small">{nextInWords(next, finding.zone.degreesOfFreedom, deviation)}</p>

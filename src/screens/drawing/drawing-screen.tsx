@@ -39,8 +39,8 @@ function Drawing({ part }: { readonly part: PartRecord }) {
       title={entry.name.trim() || 'New part'}
       back={{ to: to.part(part.id), name: 'the part' }}
       side={units.button}
+      opened={units.panel}
     >
-      {units.panel}
       <section class="sheet" aria-label="Name">
         <TextField
           id="part-name"

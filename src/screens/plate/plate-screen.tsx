@@ -45,16 +45,16 @@ function Plate({ part, inspection, links }: PlateProps) {
   const units = useUnitsButton({ part, inspection });
   const answer = useRef<HTMLDivElement>(null);
   const showAnswer = useCallback(() => answer.current?.scrollIntoView(), []);
-  const isLast = links.at(-1)?.id === inspection.id;
+  const isLast = links.at(-1)?.id === inspection.id && part.closed === undefined;
   return (
     <Page
       title={part.entry.name.trim() || 'Readings'}
       back={{ to: to.part(part.id), name: 'the part' }}
       side={units.button}
+      opened={units.panel}
       pinned={<SoFar worked={worked} onShow={showAnswer} />}
       wide
     >
-      {units.panel}
       <PlateParts now={{ part, inspection, worked, isLast }} answer={answer} onDone={showAnswer} />
     </Page>
   );

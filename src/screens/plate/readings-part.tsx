@@ -92,9 +92,11 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
       ) : (
         <p class="note">
           Finished.{' '}
-          <button type="button" class="button" onClick={() => reopenInspection(inspection)}>
-            Open them again
-          </button>
+          {part.closed === undefined && (
+            <button type="button" class="button" onClick={() => reopenInspection(inspection)}>
+              Open them again
+            </button>
+          )}
         </p>
       )}
     </div>

@@ -1,5 +1,5 @@
 import { expanded } from '../../core/statistics/coverage';
-import type { WorkOutcome } from '../../state/outcomes';
+import type { Change, WorkOutcome } from '../../state/outcomes';
 import { shop } from '../../state/shop';
 import type { WorkRecord } from '../../store/records';
 import { BeforeAfter } from '../../widgets/drawings/before-after';
@@ -12,9 +12,38 @@ interface OutcomeFactsProps {
   readonly work: WorkRecord;
 }
 
-/** Before and after side by side, what came off, and how fast. */
+/** What was to become of each requirement and what did, what came off, and how fast. */
 export function OutcomeFacts({ outcome, work }: OutcomeFactsProps) {
-  const { before, after, outcome: done, rate } = outcome;
+  const { changes, advised, outcome: done, rate } = outcome;
+  const { deviation } = shop.value.units;
+  return (
+    <>
+      {changes.map((change) => (
+        <ChangeFacts key={change.before.requirement.id} change={change} />
+      ))}
+      <dl class="facts">
+        <dt>Wedge that was to come off the {work.face}</dt>
+        <dd>{shown(advised, deviation)}</dd>
+        <dt>Wedge that came off</dt>
+        <dd>
+          {done === undefined
+            ? 'not told by these readings'
+            : withDoubt(done.wedge, expanded(done), deviation)}
+        </dd>
+        {rate !== undefined && (
+          <>
+            <dt>Rate</dt>
+            <dd>{rateInWords(rate, work.amount.unit, deviation)}</dd>
+          </>
+        )}
+      </dl>
+    </>
+  );
+}
+
+/** One requirement: before, what was predicted, and after. */
+function ChangeFacts({ change }: { readonly change: Change }) {
+  const { before, after, predicted } = change;
   const { deviation } = shop.value.units;
   const bars = [
     { name: 'Before', finding: before },
@@ -26,24 +55,18 @@ export function OutcomeFacts({ outcome, work }: OutcomeFactsProps) {
     text: withDoubt(finding.zone.width, expanded(finding.zone), deviation),
     verdict: finding.verdict,
   }));
+  const name = requirementName(before.requirement);
+  const expectedText = shown(predicted.width, deviation);
   return (
-    <>
+    <div class="stack">
+      <h4>{name}</h4>
       <BeforeAfter
         limit={before.requirement.tolerance}
         limitText={shown(before.requirement.tolerance, deviation)}
         items={bars}
-        label={`${requirementName(before.requirement)}: before ${bars[0]?.text}, after ${bars[1]?.text}`}
+        label={`${name}: before ${bars[0]?.text}, after ${bars[1]?.text}; ${expectedText} was to be left`}
       />
-      <dl class="facts">
-        <dt>Wedge that came off</dt>
-        <dd>{withDoubt(done.wedge, expanded(done), deviation)}</dd>
-        {rate !== undefined && (
-          <>
-            <dt>Rate</dt>
-            <dd>{rateInWords(rate, work.amount.unit, deviation)}</dd>
-          </>
-        )}
-      </dl>
-    </>
+      <p class="soft small">{expectedText} was to be left, had exactly the advised come off.</p>
+    </div>
   );
 }

@@ -1,5 +1,7 @@
+import { wedgeOf } from '../../core/correction/removal';
+import { readPart } from '../../entry/read-part';
 import type { Link } from '../../state/chain';
-import { workOutcome } from '../../state/outcomes';
+import { removalAdvised, workOutcome } from '../../state/outcomes';
 import { shop } from '../../state/shop';
 import type { PartRecord, WorkRecord } from '../../store/records';
 import { deviation as shown } from '../../words/numbers';
@@ -17,6 +19,7 @@ interface WorkLinkProps {
 /** One piece of work in a part's story: what was done, and what the next readings made of it. */
 export function WorkLink({ part, work, links }: WorkLinkProps) {
   const outcome = workOutcome(work, links, part.entry);
+  const { block } = readPart(part.entry).part ?? {};
   const amount = work.amount.text.trim();
   const { deviation } = shop.value.units;
   return (
@@ -32,7 +35,7 @@ export function WorkLink({ part, work, links }: WorkLinkProps) {
       <p class="soft small">{moment(work.made)}</p>
       <p>
         {[
-          `${shown(work.advised, deviation)} advised`,
+          block && `${shown(wedgeOf(block, removalAdvised(work)), deviation)} advised`,
           work.abrasive.trim(),
           amount && `${amount} ${work.amount.unit}`,
           work.note.trim(),

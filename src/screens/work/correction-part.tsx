@@ -1,19 +1,25 @@
-import type { ComponentChildren } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
-import type { CorrectionOption } from '../../core/correction/options';
-import type { Finding } from '../../core/inspection/findings';
+import { byTime } from '../../core/correction/plan/order';
+import type { Plan, PlanStep } from '../../core/correction/plan/plan';
+import type { Plans } from '../../core/correction/plan/plans-for';
+import type { InspectionAnswer } from '../../core/inspection/inspect';
 import type { Part } from '../../core/part/part';
+import type { WayOfWorking } from '../../entry/way-of-working';
+import { adviceOn, typedShare } from '../../state/advice';
 import type { Worked } from '../../state/answers';
 import { beginWork } from '../../state/chain';
+import { gatherPasses, usualWay } from '../../state/learning';
+import { shop } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
+import { Choice } from '../../widgets/choice';
 import { Fold } from '../../widgets/fold';
-import { VerdictBadge } from '../../widgets/verdict-badge';
-import { requirementName } from '../../words/faces';
 import { isWithinDoubt } from '../../words/leans';
+import { planName, releasesInWords, stopInWords, volumeInWords } from '../../words/plans';
 import { useBeginReadings } from '../begin-readings';
 import { to } from '../paths';
 import { Cautions } from './cautions';
-import { OptionSheet } from './option-sheet';
+import { PlanSheet } from './plan-sheet';
 
 interface CorrectionPartProps {
   readonly part: PartRecord;
@@ -23,41 +29,30 @@ interface CorrectionPartProps {
   readonly isLast: boolean;
 }
 
-/** What to take off, for each requirement that has been measured. */
+/** What to take off to bring in all that has been measured. */
 export function CorrectionPart({ part, inspection, worked, isLast }: CorrectionPartProps) {
   const { route } = useLocation();
-  const { answer, part: read } = worked;
-  const measured = (answer?.findings ?? []).filter(isFixed);
-  const log = (option: CorrectionOption) => {
-    const work = beginWork(inspection, part.entry, {
-      requirement: option.requirement.id,
-      face: option.face,
-      advised: option.wedge,
-    });
-    route(to.work(part.id, work.id));
-  };
   const again = useBeginReadings(part);
+  const { answer, part: read } = worked;
+  const plans = adviceOn(worked)?.plans;
+  useEffect(() => {
+    void gatherPasses();
+  }, []);
+  const log = (step: PlanStep) =>
+    route(to.work(part.id, beginWork(inspection, part.entry, step.removal).id));
   return (
     <>
       <h2>What to take off</h2>
-      {measured.length === 0 && (
+      {answer === undefined || read === undefined || plans === undefined ? (
         <p class="note">Nothing to advise until a requirement of the drawing has been measured.</p>
-      )}
-      {read !== undefined &&
-        measured.map((finding, index) => (
-          <Target key={finding.requirement.id} finding={finding}>
-            <Options
-              options={answer?.corrections[index] ?? []}
-              part={read}
-              onLog={isLast ? log : undefined}
-              tentative={finding.verdict !== 'out'}
-            />
-          </Target>
-        ))}
-      {measured.length > 0 && (
-        <section class="sheet" aria-label="Cautions">
-          <Cautions />
-        </section>
+      ) : (
+        <Advice
+          part={read}
+          answer={answer}
+          plans={plans}
+          way={usualWay(part)}
+          onLog={isLast ? log : undefined}
+        />
       )}
       {isLast && inspection.closed !== undefined && (
         <button type="button" class="button" onClick={again}>
@@ -68,45 +63,54 @@ export function CorrectionPart({ part, inspection, worked, isLast }: CorrectionP
   );
 }
 
-type FixedFinding = Extract<Finding, { fixed: true }>;
-
-function isFixed(finding: Finding): finding is FixedFinding {
-  return finding.fixed;
-}
-
-interface OptionsProps {
-  readonly options: readonly CorrectionOption[];
+interface AdviceProps {
   readonly part: Part;
-  readonly onLog: ((option: CorrectionOption) => void) | undefined;
-  readonly tentative: boolean;
+  readonly answer: InspectionAnswer;
+  readonly plans: Plans;
+  /** How it would be lapped. */
+  readonly way: WayOfWorking;
+  readonly onLog: ((step: PlanStep) => void) | undefined;
 }
 
-/** The way that takes least stock in full, the others folded away. */
-function Options({ options, part, onLog, tentative }: OptionsProps) {
-  const [first, ...others] = options;
-  if (first === undefined) return <p class="note">There is no error to take off.</p>;
-  return (
-    <>
-      <OptionSheet option={first} part={part} onLog={onLog} tentative={tentative} />
-      {others.map((option) => (
-        <Fold key={option.face} summary={`Or work the ${option.face}`}>
-          <OptionSheet option={option} part={part} onLog={onLog} tentative={tentative} />
-        </Fold>
-      ))}
-    </>
-  );
-}
-
-interface TargetProps {
-  readonly finding: FixedFinding;
-  readonly children: ComponentChildren;
-}
-
-/** One requirement with the ways to put it right; folded away where it is met already. */
-function Target({ finding, children }: TargetProps) {
-  const { requirement, zone, verdict } = finding;
-  const doubtful = zone.parts.every((part) => isWithinDoubt({ ...zone, ...part }));
+function Advice(props: AdviceProps) {
+  const { answer, plans } = props;
+  const measured = answer.findings.flatMap((finding) => (finding.fixed ? [finding] : []));
+  const { best } = plans;
+  if (measured.length === 0) {
+    return (
+      <p class="note">Nothing to advise until a requirement of the drawing has been measured.</p>
+    );
+  }
+  if (best.possible && best.steps.length === 0) {
+    return (
+      <p class="note">
+        Nothing: all that has been measured is within {typedShare.value} % of what the drawing
+        allows, its doubt included.
+      </p>
+    );
+  }
+  const allIn = measured.every(({ verdict }) => verdict === 'in');
+  const doubtful = measured
+    .filter(({ verdict }) => verdict !== 'in')
+    .every(({ zone }) => zone.parts.every((each) => isWithinDoubt({ ...zone, ...each })));
   const advice = (
+    <Ways
+      {...props}
+      // Nothing is urgent where all is in, and nothing is sure where the doubt is larger than the error.
+      tentative={allIn || doubtful || measured.every(({ verdict }) => verdict !== 'out')}
+    />
+  );
+  if (allIn) {
+    return (
+      <>
+        <p class="note">All that has been measured is in: leave it.</p>
+        <Fold summary="To bring it closer all the same">
+          <div class="stack">{advice}</div>
+        </Fold>
+      </>
+    );
+  }
+  return (
     <>
       {doubtful && (
         <p class="note note-warning">
@@ -114,22 +118,85 @@ function Target({ finding, children }: TargetProps) {
           anything comes off.
         </p>
       )}
-      {children}
+      {advice}
     </>
   );
+}
+
+const ORDERS = [
+  ['stock', 'Least stock'],
+  ['time', 'Least time'],
+] as const;
+
+/** The best plan in full, the others folded away, and the faces that cannot do it alone. */
+function Ways({ plans, ...rest }: AdviceProps & { readonly tentative: boolean }) {
+  const { part } = rest;
+  const { units } = shop.value;
+  const [order, setOrder] = useState<'stock' | 'time'>('stock');
+  const { first, others, stopped } = orderedWays(plans, order);
+  const stops = (plan: Plan) =>
+    plan.stops.map((stop) => stopInWords(stop, part.block.size, units)).join('; ');
   return (
-    <section class="stack" aria-label={`To put right: ${requirementName(requirement)}`}>
-      <div class="sheet-head">
-        <h3>{requirementName(requirement)}</h3>
-        <VerdictBadge verdict={verdict} />
-      </div>
-      {verdict === 'in' ? (
-        <Fold summary="It is in: leave it. To bring it closer all the same">
-          <div class="stack">{advice}</div>
-        </Fold>
-      ) : (
-        advice
+    <>
+      {others.length > 0 && (
+        <Choice
+          name="plan-order"
+          legend="Which way first"
+          options={ORDERS}
+          chosen={order}
+          onChoose={setOrder}
+        />
       )}
-    </section>
+      <h3>{first.possible ? planName(first) : 'Nothing that may be worked brings it right'}</h3>
+      {first.possible ? (
+        <p class="soft small">
+          Brings each requirement to {typedShare.value} % of what the drawing allows, its doubt
+          included.
+        </p>
+      ) : (
+        <div class="note note-warning">
+          <p>{stops(first)}.</p>
+          {plans.releases.length > 0 && <p>{releasesInWords(plans.releases)}</p>}
+          {first.steps.length > 0 && <p>This comes nearest:</p>}
+        </div>
+      )}
+      {first.steps.length > 0 && <PlanSheet plan={first} {...rest} />}
+      {others.map((plan) => (
+        <Fold
+          key={plan.faces.join()}
+          summary={`Or ${planName(plan).toLowerCase()} only: ${volumeInWords(plan.volume)}`}
+        >
+          <PlanSheet plan={plan} {...rest} />
+        </Fold>
+      ))}
+      {first.possible && stopped.length > 0 && (
+        <Fold summary="Faces that cannot do it alone">
+          <ul class="effects small">
+            {stopped.map((plan) => (
+              <li key={plan.faces.join()}>
+                Only the {plan.faces.join()}: {stops(plan)}
+              </li>
+            ))}
+          </ul>
+        </Fold>
+      )}
+      <section class="sheet" aria-label="Cautions">
+        <Cautions />
+      </section>
+    </>
   );
+}
+
+/** The plan to show first, the others that do it, and those that do not. */
+function orderedWays({ best, single }: Plans, order: 'stock' | 'time') {
+  const bestIsSingle = best.steps.length < 2;
+  const possible = single.filter((plan) => plan.possible);
+  const all = bestIsSingle && possible.length > 0 ? possible : [best, ...possible];
+  // All faces are worked the same way, so the time goes with the wedge.
+  const [first = best, ...others] = order === 'time' ? byTime(all, ({ wedge }) => wedge) : all;
+  return {
+    first,
+    others,
+    stopped: single.filter((plan) => !plan.possible),
+  };
 }

@@ -1,4 +1,4 @@
-import type { CorrectionOption } from '../../core/correction/options';
+import type { PlanStep } from '../../core/correction/plan/plan';
 import type { Part } from '../../core/part/part';
 import { shop } from '../../state/shop';
 import { PressView } from '../../widgets/drawings/press-view';
@@ -8,15 +8,15 @@ import { place, deviation as shown } from '../../words/numbers';
 import { cutInView } from './cut-in-view';
 
 interface CutDrawingsProps {
-  readonly option: CorrectionOption;
+  readonly step: PlanStep;
   readonly part: Part;
 }
 
 /** The cut from above, with the place to press, and from the side. */
-export function CutDrawings({ option, part }: CutDrawingsProps) {
+export function CutDrawings({ step, part }: CutDrawingsProps) {
   const { deviation, size } = shop.value.units;
-  const { face, highSide, wedge } = option;
-  const view = cutInView(option, part.block);
+  const { face, highSide, wedge } = step;
+  const view = cutInView(step, part.block);
   const { corners } = view;
   const text = (corner: keyof typeof corners) => shown(corners[corner].removal, deviation);
   const amount = shown(wedge, deviation);

@@ -1,4 +1,4 @@
-import type { CorrectionOption } from '../../core/correction/options';
+import type { PlanStep } from '../../core/correction/plan/plan';
 import type { CornerRemoval } from '../../core/correction/removal';
 import { type Block, depthBehind } from '../../core/part/block';
 import type { Face } from '../../core/part/faces';
@@ -8,17 +8,15 @@ const EDGES = ['top', 'bottom', 'left', 'right'] as const;
 type Edge = (typeof EDGES)[number];
 
 /** The cut as it lies before the hand: the worked face on the paper, seen from above through the part. */
-export function cutInView(option: CorrectionOption, block: Block) {
-  const { through } = faceView(option.face);
+export function cutInView(step: PlanStep, block: Block) {
+  const { through } = faceView(step.face);
   const { edges } = through;
   const edgeOf = (face: Face) => EDGES.filter((edge) => edges[edge] === face);
-  const along = ({ axis, sign }: Direction) => sign * (option.pressPoint[axis] ?? 0);
+  const along = ({ axis, sign }: Direction) => sign * (step.pressPoint[axis] ?? 0);
   const corner = (one: Edge, other: Edge): CornerRemoval => {
     const towards = [edges[one], edges[other]];
-    const found = option.corners.find((each) =>
-      each.towards.every((face) => towards.includes(face)),
-    );
-    if (found === undefined) throw new Error(`The ${option.face} has no ${one} ${other} corner`);
+    const found = step.corners.find((each) => each.towards.every((face) => towards.includes(face)));
+    if (found === undefined) throw new Error(`The ${step.face} has no ${one} ${other} corner`);
     return found;
   };
   const corners = {
@@ -27,7 +25,7 @@ export function cutInView(option: CorrectionOption, block: Block) {
     bottomLeft: corner('bottom', 'left'),
     bottomRight: corner('bottom', 'right'),
   };
-  const share = ({ removal }: CornerRemoval) => removal / option.wedge;
+  const share = ({ removal }: CornerRemoval) => removal / step.wedge;
   return {
     edges,
     corners,
@@ -39,11 +37,11 @@ export function cutInView(option: CorrectionOption, block: Block) {
       bottomLeft: share(corners.bottomLeft),
       bottomRight: share(corners.bottomRight),
     },
-    highEdges: option.highSide.flatMap(edgeOf),
+    highEdges: step.highSide.flatMap(edgeOf),
     /** Text for the distance of the press point from each high edge. */
     distances: (text: (millimetres: number) => string): Partial<Record<Edge, string>> =>
       Object.fromEntries(
-        option.pressDistances.flatMap(({ from, distance }) =>
+        step.pressDistances.flatMap(({ from, distance }) =>
           edgeOf(from).map((edge) => [edge, text(distance)]),
         ),
       ),

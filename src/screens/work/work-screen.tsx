@@ -1,16 +1,13 @@
+import { useEffect } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
-import type { CorrectionOption } from '../../core/correction/options';
-import { fieldKey } from '../../entry/field-keys';
-import { readCount } from '../../entry/read-count';
+import { stepOf } from '../../core/correction/plan/steps';
 import { workOut } from '../../state/answers';
-import { type Link, latestInspection, putWork } from '../../state/chain';
-import { workOutcome } from '../../state/outcomes';
+import { type Link, latestInspection } from '../../state/chain';
+import { gatherPasses, usualWay, wayOf } from '../../state/learning';
+import { inspectionBefore, removalAdvised, workOutcome } from '../../state/outcomes';
 import { shop } from '../../state/shop';
-import type { InspectionRecord, PartRecord, WorkRecord } from '../../store/records';
-import { Choice } from '../../widgets/choice';
-import { NumberField } from '../../widgets/number-field';
+import type { PartRecord, WorkRecord } from '../../store/records';
 import { Page } from '../../widgets/page';
-import { TextField } from '../../widgets/text-field';
 import { correctionInWords, pressInWords, workedFaceView } from '../../words/corrections';
 import { useBeginReadings } from '../begin-readings';
 import { to } from '../paths';
@@ -18,21 +15,8 @@ import { OutcomeFacts } from '../story/outcome-facts';
 import { Message, WithPart } from '../with-part';
 import { Cautions } from './cautions';
 import { CutDrawings } from './cut-drawings';
-
-const METHODS = [
-  ['lap', 'Lapping'],
-  ['grind', 'Grinding'],
-  ['machine', 'Machining'],
-  ['scrape', 'Scraping'],
-] as const;
-
-const AMOUNTS = [
-  ['seconds', 'seconds'],
-  ['strokes', 'strokes'],
-] as const;
-
-/** Kinds of abrasive as the trade names them; anything else may be typed. */
-const ABRASIVES = ['P320 paper', 'P400 paper', 'P600 paper', 'P1000 paper', 'Lapping compound'];
+import { HowToWork } from './how-to-work';
+import { WorkFields } from './work-fields';
 
 /** A piece of work: the advice in sight, what is done written down, then back to the plate. */
 export function WorkScreen() {
@@ -60,47 +44,16 @@ interface WorkLogProps {
 
 function WorkLog({ part, work, links }: WorkLogProps) {
   const outcome = workOutcome(work, links, part.entry);
-  const change = (changed: Partial<WorkRecord>) => putWork({ ...work, ...changed });
   const last = latestInspection(links);
   const isLast = links.at(-1)?.id === work.id;
   const again = useBeginReadings(part);
+  useEffect(() => {
+    void gatherPasses();
+  }, []);
   return (
     <Page title={`Work the ${work.face}`} back={{ to: to.part(part.id), name: 'the part' }}>
       <Advice part={part} work={work} links={links} />
-      <section class="sheet" aria-labelledby="done-heading">
-        <h2 id="done-heading">What was done</h2>
-        <Choice
-          name="method"
-          legend="Way of working"
-          options={METHODS}
-          chosen={work.method}
-          onChoose={(method) => change({ method })}
-        />
-        <TextField
-          id="abrasive"
-          label="Abrasive, wheel or tool"
-          text={work.abrasive}
-          suggestions={ABRASIVES}
-          onText={(abrasive) => change({ abrasive })}
-        />
-        <NumberField
-          field={fieldKey.amount()}
-          label="How much"
-          reading
-          text={work.amount.text}
-          unit={work.amount.unit}
-          problem={readCount(work.amount.text).problem}
-          onText={(text) => change({ amount: { ...work.amount, text } })}
-        />
-        <Choice
-          name="amount-unit"
-          legend="Counted in"
-          options={AMOUNTS}
-          chosen={work.amount.unit}
-          onChoose={(unit) => change({ amount: { ...work.amount, unit } })}
-        />
-        <TextField id="note" label="Note" text={work.note} onText={(note) => change({ note })} />
-      </section>
+      <WorkFields work={work} />
       {outcome !== undefined && (
         <section class="sheet" aria-labelledby="outcome-heading">
           <h2 id="outcome-heading">What it has done</h2>
@@ -122,29 +75,34 @@ function WorkLog({ part, work, links }: WorkLogProps) {
   );
 }
 
-/** What was advised, from the readings that the work follows. */
+/** What was advised when the work was begun. */
 function Advice({ part, work, links }: WorkLogProps) {
   const { deviation, size } = shop.value.units;
-  const inspection = links.find(
-    (link): link is InspectionRecord => link.kind === 'inspection' && link.id === work.after,
-  );
+  const inspection = inspectionBefore(work, links);
   const worked = inspection && workOut(inspection, part.entry);
-  const option: CorrectionOption | undefined = worked?.answer?.corrections
-    .flat()
-    .find(({ requirement, face }) => requirement.id === work.requirement && face === work.face);
+  const read = worked?.part;
+  const step = read && stepOf(read.block, removalAdvised(work));
   return (
     <section class="sheet" aria-labelledby="advice-heading">
       <h2 id="advice-heading">Where and how much</h2>
-      {option === undefined || worked?.part === undefined ? (
-        <p class="note">The readings that this follows give no advice any more.</p>
+      {step === undefined || read === undefined ? (
+        <p class="note">
+          The sizes of the part are missing or wrong, so that nothing can be advised.
+        </p>
       ) : (
         <>
-          <p>{correctionInWords(option, deviation)}</p>
-          <CutDrawings option={option} part={worked.part} />
+          <p>{correctionInWords(step, deviation)}</p>
+          <CutDrawings step={step} part={read} />
           <p>
-            <b>{pressInWords(option, size)}</b>{' '}
-            <span class="soft">{workedFaceView(option.face)}</span>
+            <b>{pressInWords(step, size)}</b> <span class="soft">{workedFaceView(step.face)}</span>
           </p>
+          <HowToWork
+            step={step}
+            part={read}
+            answer={worked?.answer}
+            way={work.abrasive.trim() === '' ? usualWay(part) : wayOf(work, part)}
+            work={work.id}
+          />
         </>
       )}
       <Cautions />

@@ -1,4 +1,4 @@
-import { simulateZone } from '../../core/verdict/monte-carlo';
+import { answerTo } from './answer-to';
 import type { Answer, Question } from './questions';
 
 /** Works out one question at a time, in a worker; where there is none, between two frames here. */
@@ -58,8 +58,8 @@ export class Reckoner {
   #workHere(question: Question): void {
     if (this.#question !== question) return;
     try {
-      const zone = simulateZone(question.zone);
-      this.#finish(() => this.#answered({ key: question.key, zone }));
+      const answer = answerTo(question);
+      this.#finish(() => this.#answered(answer));
     } catch (error) {
       this.#finish(() => this.#failed(error));
     }

@@ -1,35 +1,45 @@
 import { signal } from '@preact/signals';
+import type { Seatings } from '../../core/inspection/seatings';
 import { decide, type Verdict } from '../../core/verdict/conformity';
 import type { SimulatedZone } from '../../core/verdict/monte-carlo';
-import { level } from '../shop';
-import { type FixedFinding, type Question, questionOf } from './questions';
+import {
+  type Answer,
+  type FixedFinding,
+  type Grounds,
+  type Question,
+  seatingsQuestion,
+  zoneQuestion,
+} from './questions';
 import { Reckoner } from './reckoner';
 
-/** A zone with form, and the verdict on it at the shop's level. */
-export interface JudgedZone extends SimulatedZone {
+/** A zone with form, and the verdict on it. */
+export interface JudgedZone {
+  readonly zone: SimulatedZone;
   readonly verdict: Verdict;
+  /** Where that is too close to call: how many more seatings would settle it, once it is worked out. */
+  readonly seatings?: Seatings;
 }
 
 /** Answers that are kept: those of one part, and what its readings were a moment ago. */
-const KEPT = 40;
+const KEPT = 80;
 
 /** Answers by the key of their question, the oldest first. */
-const answers = signal<ReadonlyMap<string, SimulatedZone>>(new Map());
+const answers = signal<ReadonlyMap<string, Answer>>(new Map());
 
 /** The last question of each requirement that has no answer yet, the oldest first. */
 const waiting = new Map<string, Question>();
 
 const reckoner = new Reckoner(
-  ({ key, zone }) => {
-    drop(key);
-    answers.value = new Map([...answers.value, [key, zone] as const].slice(-KEPT));
+  (answer) => {
+    drop(answer.key);
+    answers.value = new Map([...answers.value, [answer.key, answer] as const].slice(-KEPT));
     next();
   },
   (error) => {
     console.error(error);
     // The one that failed is the first that waits; asked again, it would fail again.
-    const [first] = waiting.values();
-    if (first !== undefined) drop(first.key);
+    const failed = firstWaiting();
+    if (failed !== undefined) drop(failed.key);
     next();
   },
 );
@@ -39,25 +49,44 @@ const reckoner = new Reckoner(
  * is read in a component, the answer shows it again. Of one requirement the last question drops
  * those before it: while somebody types, old ones are not worked out to their end.
  */
-export function simulatedZone(finding: FixedFinding): JudgedZone | undefined {
-  const question = questionOf(finding);
-  const zone = answers.value.get(question.key);
-  if (zone !== undefined) return { ...zone, verdict: decide(zone.probability, level.value) };
-  ask(question);
-  return undefined;
+export function simulatedZone(finding: FixedFinding, grounds: Grounds): JudgedZone | undefined {
+  const asked = answerSoFar(zoneQuestion(finding));
+  if (asked?.kind !== 'zone') return undefined;
+  const { zone } = asked;
+  const verdict = decide(zone.probability, grounds.level);
+  if (verdict !== 'too close to call') return { zone, verdict };
+  const settled = answerSoFar(seatingsQuestion(finding, grounds));
+  return settled?.kind === 'seatings'
+    ? { zone, verdict, seatings: settled.seatings }
+    : { zone, verdict };
+}
+
+/** The answer to `question` where there is one; otherwise it is asked. */
+function answerSoFar(question: Question): Answer | undefined {
+  const answer = answers.value.get(question.key);
+  if (answer === undefined) ask(question);
+  return answer;
 }
 
 function ask(question: Question): void {
   if (waiting.get(question.asker)?.key === question.key) return;
   waiting.set(question.asker, question);
-  if (reckoner.question?.asker === question.asker) reckoner.stop();
+  const underway = reckoner.question;
+  const isLessUrgent = underway?.kind === 'seatings' && question.kind === 'zone';
+  if (underway?.asker === question.asker || isLessUrgent) reckoner.stop();
   next();
 }
 
 function next(): void {
   if (reckoner.question !== undefined) return;
-  const [first] = waiting.values();
+  const first = firstWaiting();
   if (first !== undefined) reckoner.start(first);
+}
+
+/** Verdicts first: how to settle one can wait. */
+function firstWaiting(): Question | undefined {
+  const all = [...waiting.values()];
+  return all.find(({ kind }) => kind === 'zone') ?? all[0];
 }
 
 function drop(key: string): void {

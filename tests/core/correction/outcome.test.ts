@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { correctingSlopes } from '../../../src/core/correction/correcting-slopes';
 import { effectOf } from '../../../src/core/correction/effects';
 import { outcomeOf } from '../../../src/core/correction/outcome';
 import { leastRemoval, wedgeOf } from '../../../src/core/correction/removal';
 import { areOpposite, FACES } from '../../../src/core/part/faces';
 import { DEFAULT_LEVEL } from '../../../src/core/verdict/conformity';
 import { expectClose } from '../support/close';
+import { slopesToNothing } from '../support/slopes-to-nothing';
 import { BLOCK, requirement } from '../support/worked-block';
 import { doubleZone, simpleZone } from '../support/zones';
 
@@ -26,42 +26,82 @@ describe('the outcome of working a face', () => {
             ? doubleZone([first / 10, second / 10], [0.5, 0.5])
             : simpleZone(first / 10, 0.5);
           const worked = onFace ? face : datum;
-          const slopes = correctingSlopes(one, worked, before, BLOCK);
+          const slopes = slopesToNothing(one, worked, before, BLOCK);
           const asked = wedgeOf(BLOCK, leastRemoval(BLOCK, worked, slopes));
           const taken = Object.fromEntries(
             Object.entries(slopes).map(([axis, slope]) => [axis, slope * share]),
           );
+          const advised = leastRemoval(BLOCK, worked, slopes);
           const removal = { face: worked, mean: asked, slopes: taken };
           const effect = effectOf(removal, one, before, BLOCK, DEFAULT_LEVEL);
           const after = { ...before, ...effect.after };
 
-          const { wedge } = outcomeOf(one, worked, before, after, BLOCK);
-          expectClose(wedge, share * asked, { absolute: 1e-9 });
+          const outcome = outcomeOf(advised, [{ requirement: one, before, after }], BLOCK);
+          expectClose(outcome?.wedge, share * asked, { absolute: 1e-9 });
         }),
       );
     },
   );
 
+  const wedgeOn = (face: 'right' | 'bottom', axis: 'x' | 'z', slope = 0.1) =>
+    leastRemoval(BLOCK, face, { [axis]: slope });
+
   it('is as doubtful as the readings before and after, over the length of the face worked', () => {
     // 3 and 4 µm over the 90 mm of the right face are 2 and 8/3 over the 60 mm of the bottom.
     const [before, after] = [simpleZone(12, 3), simpleZone(1, 4)];
-    const square = requirement('right', 'bottom');
-    expect(outcomeOf(square, 'right', before, after, BLOCK)).toMatchObject({
-      wedge: 11,
-      standard: 5,
-    });
-    const onBottom = outcomeOf(square, 'bottom', before, after, BLOCK);
+    const square = [{ requirement: requirement('right', 'bottom'), before, after }];
+    const onRight = outcomeOf(wedgeOn('right', 'z'), square, BLOCK)!;
+    expectClose(onRight.wedge, 11);
+    expectClose(onRight.standard, 5);
+    // Obtuse at the right: the bottom is high at its left, towards minus x.
+    const onBottom = outcomeOf(wedgeOn('bottom', 'x', -0.1), square, BLOCK)!;
     expectClose(onBottom.wedge, (11 * 60) / 90);
     expectClose(onBottom.standard, (5 * 60) / 90);
+    // Advised the other way, the same change went the wrong way.
+    expectClose(outcomeOf(wedgeOn('bottom', 'x'), square, BLOCK)!.wedge, (-11 * 60) / 90);
   });
 
-  it('weighs the doubt in both tapers at the signs that they had before', () => {
-    // Wedge = (p - p') + (q - q'): the variance of p' + q' counts, though p' and q' now differ in
-    // sign. With a correlation of 1 they are 3 + 4 together, not 4 - 3.
+  it('weighs the doubt in both tapers at the signs that were advised', () => {
+    // Wedge = (p - p') + (q - q'): with a correlation of 1 the two doubts are 3 + 4 together.
     const before = doubleZone([10, 10], [3, 4], 1);
     const after = doubleZone([1, -1], [3, 4], 1);
-    const outcome = outcomeOf(requirement('right', 'left'), 'right', before, after, BLOCK);
+    const parallel = requirement('right', 'left');
+    const advised = leastRemoval(BLOCK, 'right', slopesToNothing(parallel, 'right', before, BLOCK));
+    const outcome = outcomeOf(advised, [{ requirement: parallel, before, after }], BLOCK)!;
     expectClose(outcome.wedge, 20);
     expectClose(outcome.standard, Math.hypot(7, 7));
+  });
+
+  it('takes each slope from the requirement that knows it best', () => {
+    const vague = [simpleZone(9, 3), simpleZone(0, 3)] as const;
+    const sharp = [simpleZone(6, 0.3), simpleZone(1, 0.4)] as const;
+    // Left and right are square to the bottom, each telling of the bottom's slope along x.
+    const remeasured = [
+      { requirement: requirement('right', 'bottom'), before: vague[0], after: vague[1] },
+      { requirement: requirement('left', 'bottom'), before: sharp[0], after: sharp[1] },
+    ];
+    const outcome = outcomeOf(wedgeOn('bottom', 'x'), remeasured, BLOCK)!;
+    expectClose(outcome.wedge, (5 * 60) / 90);
+    expectClose(outcome.standard, (0.5 * 60) / 90);
+    expect(outcomeOf(wedgeOn('bottom', 'x'), [...remeasured].reverse(), BLOCK)).toEqual(outcome);
+  });
+
+  it('is not told by requirements that do not feel the slope', () => {
+    const remeasured = [
+      {
+        requirement: requirement('back', 'bottom'),
+        before: simpleZone(5, 1),
+        after: simpleZone(1, 1),
+      },
+      {
+        requirement: requirement('right', 'front'),
+        before: simpleZone(5, 1),
+        after: simpleZone(1, 1),
+      },
+    ];
+    expect(outcomeOf(wedgeOn('bottom', 'x'), remeasured, BLOCK)).toBeUndefined();
+    expect(outcomeOf(wedgeOn('bottom', 'x'), [], BLOCK)).toBeUndefined();
+    const level = { face: 'bottom', mean: 3, slopes: {} } as const;
+    expect(outcomeOf(level, remeasured, BLOCK)).toBeUndefined();
   });
 });

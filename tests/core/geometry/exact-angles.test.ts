@@ -24,7 +24,7 @@ import { BLOCK } from '../support/worked-block';
  * tenfold.
  */
 const SLOPE = 0.1;
-const BLOCKS = 100;
+const BLOCKS = 250;
 
 type Method = (
   block: ExactBlock,

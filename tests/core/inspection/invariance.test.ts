@@ -58,6 +58,21 @@ describe('what moves only the comparator and not the part', { timeout: 60_000 },
     );
   });
 
+  it('a millimetre on every reading of a placing, a setting or a size costs no digits', () => {
+    const OFFSET = 1000;
+    fc.assert(
+      fc.property(someReadings, (readings) => {
+        const far = readings.map((reading) => {
+          if (reading.kind === 'assumed parallel') return reading;
+          return reading.kind === 'micrometer'
+            ? { ...reading, departure: reading.departure + OFFSET }
+            : { ...reading, value: reading.value + OFFSET };
+        });
+        expectSameSaid(saidOfPart(PART, far), saidOfPart(PART, readings));
+      }),
+    );
+  });
+
   it('happens to readings that fix the zero and to readings that leave it open', () => {
     let [fixed, open] = [0, 0];
     fc.assert(

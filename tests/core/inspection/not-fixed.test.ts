@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { advise } from '../../../src/core/inspection/advise';
 import { inspect } from '../../../src/core/inspection/inspect';
 import { DEFAULT_KIT } from '../../../src/core/readings/kit';
 import type { Reading } from '../../../src/core/readings/reading';
 import { DEFAULT_LEVEL } from '../../../src/core/verdict/conformity';
+import { HALF } from '../support/advised';
 import { expectClose } from '../support/close';
 import { known } from '../support/known';
 import { assumedParallel, micrometer, nose, traverse } from '../support/readings';
@@ -34,7 +36,14 @@ describe('both sides read and nothing said of the taper', () => {
       requirement: requirement('right', 'bottom'),
       remedies: [[TWO_HEIGHTS], [PARALLEL]],
     });
-    expect(answer.corrections).toEqual([]);
+  });
+
+  it('gives nothing to go by for a correction', () => {
+    const part = partWith([requirement('right', 'bottom')]);
+    const { best, single } = advise(part, answer, HALF).plans;
+    for (const plan of [best, ...single]) {
+      expect(plan).toMatchObject({ possible: true, steps: [], effects: [] });
+    }
   });
 });
 

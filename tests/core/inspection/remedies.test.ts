@@ -1,10 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  type Candidate,
-  candidatesFor,
-  type Remedy,
-} from '../../../src/core/inspection/candidates';
+import { candidatesFor } from '../../../src/core/inspection/candidates';
+import type { Candidate, Remedy } from '../../../src/core/inspection/candidates/candidate';
 import { inspect } from '../../../src/core/inspection/inspect';
 import { kindOf, type Requirement } from '../../../src/core/part/requirement';
 import { equationsOf } from '../../../src/core/readings/equations-of';

@@ -35,16 +35,16 @@ describe('the seatings that would settle a verdict', () => {
     const finding = findingWithin(2.4);
     expect(finding.verdict).toBe('too close to call');
     const { seatings } = finding;
-    if (seatings === undefined) throw new Error('Some seatings do');
+    if (typeof seatings !== 'number') throw new Error('Some seatings do');
     expect(seatings).toBeGreaterThan(1);
     expect(findingWithin(2.4, [...READ, ...again(seatings)]).verdict).toBe('in');
     expect(findingWithin(2.4, [...READ, ...again(seatings - 1)]).verdict).toBe('too close to call');
   });
 
   it('are more the closer the value lies to the limit, and none on it', () => {
-    const nearer = findingWithin(2.3).seatings ?? Number.POSITIVE_INFINITY;
-    expect(nearer).toBeGreaterThan(findingWithin(2.6).seatings ?? Number.NaN);
+    const [nearer, further] = [findingWithin(2.3).seatings, findingWithin(2.6).seatings];
+    expect(Number(nearer)).toBeGreaterThan(Number(further));
     expect(findingWithin(1.8244).verdict).toBe('too close to call');
-    expect(findingWithin(1.8244).seatings).toBeUndefined();
+    expect(findingWithin(1.8244).seatings).toBe('none');
   });
 });

@@ -19,6 +19,11 @@ export const JCGM_106 = {
     [1.645, 0.95],
     [2, 0.97725],
   ],
+  /**
+   * 8.3.3, guarded rejection: a speed is held to be over the limit, km/h, where that is 99.9 % sure,
+   * the measured speed having a standard uncertainty of 2 % of itself.
+   */
+  speed: { limit: 100, relative: 0.02, level: 0.999, threshold: 107 },
 } as const;
 
 /**

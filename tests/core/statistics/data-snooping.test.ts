@@ -45,12 +45,28 @@ describe('data snooping of the levelling network', () => {
       expect(height.toFixed(4)).toBe(LEVEL_NET.heights[column]);
     });
     expect([...fit.redundancies].map((part) => part.toFixed(1))).toEqual(LEVEL_NET.redundancies);
+    const scatter = Math.sqrt(fit.chiSquare / LEVEL_NET.degrees);
+    const standards = free.map(
+      (_, column) =>
+        known(fit.estimate(free.map((__, other) => (other === column ? 1 : 0)))).standard,
+    );
+    expect(standards.map((one) => (scatter * one).toFixed(2))).toEqual(LEVEL_NET.standards);
     expect(fit.chiSquare.toFixed(3)).toBe(LEVEL_NET.chiSquare);
     expect(observations.length - fit.rank).toBe(LEVEL_NET.degrees);
   });
 
   it('standardised residuals', () => {
     expect(w.map((one) => Math.abs(one).toFixed(1))).toEqual(LEVEL_NET.w);
+  });
+
+  it('the same as tests of an error in one observation each', () => {
+    const tested = observations.map((_, row) =>
+      known(fit.test(observations.map((__, i) => (i === row ? 1 : 0)))),
+    );
+    tested.forEach(({ statistic }, row) => {
+      expectClose(statistic, w[row]!);
+    });
+    expect(tested.map(({ statistic }) => Math.abs(statistic).toFixed(1))).toEqual(LEVEL_NET.w);
   });
 
   it('suspects nothing at one in a thousand, and fails the global test at one in twenty', () => {

@@ -34,6 +34,13 @@ describe('probability of conformity with one limit', () => {
 });
 
 describe('the verdict', () => {
+  it('of a speed over the limit begins at the whole km/h that is printed', () => {
+    const { limit, relative, level, threshold } = JCGM_106.speed;
+    const at = (speed: number) => decide(belowLimit(speed, relative * speed, limit), level);
+    expect(at(threshold)).toBe('out');
+    expect(at(threshold - 1)).toBe('too close to call');
+  });
+
   it.each(ISO_14253_1.cases)('by ISO 14253-1: $y is $verdict', ({ y, verdict }) => {
     const { u, upper } = ISO_14253_1;
     expect(decide(belowLimit(y, u, upper))).toBe(verdict);

@@ -3,6 +3,7 @@ import { hashOfBytes } from '../../../src/core/statistics/hash';
 import { normalBelow } from '../../../src/core/statistics/normal';
 import { MOST_DRAWS } from '../../../src/core/verdict/adaptive';
 import {
+  probabilityWithForm,
   type SimulatedZone,
   seedOf,
   simulateZone,
@@ -223,6 +224,24 @@ describe('the draws', () => {
   });
 });
 
+describe('the probability alone', () => {
+  it.each([0.5, 1, 1.2, 1.5, 2])('within %d µm is that of the simulated zone', (tolerance) => {
+    const zone = { ...FORMED, tolerance };
+    const { draws, probability } = simulateZone(zone);
+    const alone = probabilityWithForm(zone);
+    const variance = probability * (1 - probability) * (1 / draws + 1 / 50_000);
+    expect(Math.abs(alone - probability)).toBeLessThan(4 * Math.sqrt(variance) + 1e-9);
+  });
+
+  it('is the same for the same readings and seed, and certain where nothing is in doubt', () => {
+    expect(probabilityWithForm({ ...FORMED, seed: 4 })).toBe(
+      probabilityWithForm({ ...FORMED, seed: 4 }),
+    );
+    expect(probabilityWithForm(plane([[2, 0]]))).toBe(1);
+    expect(probabilityWithForm(plane([[2.001, 0]]))).toBe(0);
+  });
+});
+
 describe('what is no zone', () => {
   it.each([
     ['no part', { parts: [] }],
@@ -242,5 +261,6 @@ describe('what is no zone', () => {
     ['a seed that is no whole number', { seed: 0.5 }],
   ] satisfies [string, Partial<ZoneToSimulate>][])('is refused: %s', (_, wrong) => {
     expect(() => simulateZone(plane([[1, 0.3]], wrong))).toThrow(RangeError);
+    expect(() => probabilityWithForm(plane([[1, 0.3]], wrong))).toThrow(RangeError);
   });
 });

@@ -26,13 +26,15 @@ export function compared(id: string, right: string, left: string): InspectionRec
   };
 }
 
-/** Work on the bottom or the right of the part 'p' for the right to be square, after the inspection 'before'. */
+/** Work on the bottom or the right of the part 'p' so that the right leans out less, after the inspection 'before'. */
 export function workOn(face: 'bottom' | 'right', seconds: string): WorkRecord {
   return {
     ...work('work', 'p'),
     after: 'before',
-    requirement: 'right square',
     face,
+    // The right leans out: the left edge of the bottom is high, or the top edge of the right.
+    advised:
+      face === 'bottom' ? { mean: 0.6, slopes: { x: -0.02 } } : { mean: 0.9, slopes: { z: 0.02 } },
     amount: { text: seconds, unit: 'seconds' },
   };
 }

@@ -24,13 +24,12 @@ export function work(id: string, ofPart: string): WorkRecord {
     id,
     part: ofPart,
     after: 'inspection',
-    requirement: 'requirement',
     face: 'bottom',
     method: 'lap',
     abrasive: '',
     amount: { text: '20', unit: 'seconds' },
     note: '',
-    advised: 1.216,
+    advised: { mean: 0.608, slopes: { x: -0.0203 } },
   };
 }
 

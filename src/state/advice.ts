@@ -1,0 +1,37 @@
+import { computed } from '@preact/signals';
+import type { Adjustment } from '../core/adjustment/adjustment';
+import { type Advice, advise } from '../core/inspection/advise';
+import { readNumber } from '../entry/number';
+import type { Worked } from './answers';
+import { level, shop } from './shop';
+
+/** Per cent of a tolerance that a plan may be asked to leave at most. */
+export const SHARE_RANGE = { least: 5, most: 100 } as const;
+
+const USUAL_SHARE = '50';
+
+/** How much of each tolerance a plan may leave, in per cent, as typed. */
+export const typedShare = computed(() => shop.value.share ?? USUAL_SHARE);
+
+/** The same as a number from 0 to 1; undefined while what is typed is none. */
+export const share = computed<number | undefined>(() => {
+  const read = readNumber(typedShare.value);
+  if (!read.ok || read.value < SHARE_RANGE.least || read.value > SHARE_RANGE.most) return undefined;
+  return read.value / 100;
+});
+
+/** Readings that are adjusted have one advice, whoever asks. */
+const known = new WeakMap<Adjustment, { readonly asked: string; readonly advice: Advice }>();
+
+/** What to read next and what to take off; undefined where there is no answer, or no such share. */
+export function adviceOn({ part, answer }: Worked): Advice | undefined {
+  const demand = { level: level.value, share: share.value };
+  if (part === undefined || answer === undefined) return undefined;
+  if (demand.level === undefined || demand.share === undefined) return undefined;
+  const asked = `${demand.level} ${demand.share}`;
+  const kept = known.get(answer.adjustment);
+  if (kept?.asked === asked) return kept.advice;
+  const advice = advise(part, answer, { level: demand.level, share: demand.share });
+  known.set(answer.adjustment, { asked, advice });
+  return advice;
+}
