@@ -27,6 +27,15 @@ export function withReading(
   return { ...setup, placings };
 }
 
+/** The setting with all that it showed taken away, to be read anew. */
+export function withoutReadings(setup: NoseComparatorSetup): NoseComparatorSetup {
+  const placings = setup.placings.map((placing) => ({
+    ...placing,
+    reading: blank(placing.reading.unit),
+  }));
+  return { ...setup, placings };
+}
+
 /** The setting with the block to be seated once more, everything as at the placing `id`. */
 export function seatAgain(
   setup: NoseComparatorSetup,

@@ -1,6 +1,6 @@
 import { computed } from '@preact/signals';
 import type { Adjustment } from '../core/adjustment/adjustment';
-import { type Advice, advise } from '../core/inspection/advise';
+import { type Advice, advise, nextOf } from '../core/inspection/advise';
 import { readNumber } from '../entry/number';
 import type { Worked } from './answers';
 import { level, shop } from './shop';
@@ -20,18 +20,28 @@ export const share = computed<number | undefined>(() => {
   return read.value / 100;
 });
 
-/** Readings that are adjusted have one advice, whoever asks. */
-const known = new WeakMap<Adjustment, { readonly asked: string; readonly advice: Advice }>();
+/** There are no plans while what is typed for the share is none. */
+interface AdviceSoFar extends Pick<Advice, 'next'> {
+  readonly plans: Advice['plans'] | undefined;
+}
 
-/** What to read next and what to take off; undefined where there is no answer, or no such share. */
-export function adviceOn({ part, answer }: Worked): Advice | undefined {
+/** Readings that are adjusted have one advice, whoever asks. */
+const known = new WeakMap<Adjustment, { readonly asked: string; readonly advice: AdviceSoFar }>();
+
+/** What to read next and what to take off; undefined where there is no answer. */
+export function adviceOn({ part, answer }: Worked): AdviceSoFar | undefined {
   const demand = { level: level.value, share: share.value };
   if (part === undefined || answer === undefined) return undefined;
-  if (demand.level === undefined || demand.share === undefined) return undefined;
-  const asked = `${demand.level} ${demand.share}`;
+  if (demand.level === undefined) return undefined;
+  // Form that has been taken in since changes the chances, and nothing else that advice hangs on.
+  const chances = answer.findings.map((finding) => (finding.fixed ? finding.probability : ''));
+  const asked = [demand.level, demand.share, ...chances].join(' ');
   const kept = known.get(answer.adjustment);
   if (kept?.asked === asked) return kept.advice;
-  const advice = advise(part, answer, { level: demand.level, share: demand.share });
+  const advice =
+    demand.share === undefined
+      ? { next: nextOf(part, answer), plans: undefined }
+      : advise(part, answer, { level: demand.level, share: demand.share });
   known.set(answer.adjustment, { asked, advice });
   return advice;
 }

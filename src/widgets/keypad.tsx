@@ -51,11 +51,19 @@ function Key({ label, name, tall, onPress }: KeyProps) {
       aria-label={name}
       // Out of the order of focus: with a keyboard there is no need of it.
       tabIndex={-1}
-      onClick={onPress}
+      onClick={() => {
+        onPress();
+        feel();
+      }}
     >
       {label}
     </button>
   );
+}
+
+/** A key is felt, on devices that can shake: oily fingers do not look twice. */
+function feel(): void {
+  navigator.vibrate?.(8);
 }
 
 /** The number field that has the focus, on a device where fingers do the typing. */

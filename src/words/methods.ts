@@ -73,7 +73,7 @@ export function choiceInWords({ method, suits }: MethodChoice): string {
     : `${METHOD_ORDERS[method]}, though something speaks against it`;
 }
 
-/** How the face is to indicate before it is cut level: 'The indicator run over the bottom must rise by …'. */
+/** How the face is to indicate before it is cut level: 'Set it so that an indicator run over the bottom itself rises by …'. */
 export function setUpInWords(face: Face, rises: readonly PresentRise[], unit: LengthUnit): string {
   const ways = rises.map(
     ({ high, rise }) =>
@@ -90,10 +90,19 @@ export function shimsInWords(shims: Shims | undefined, unit: LengthUnit): string
   if (shims.edges.length === 0) {
     return `Lying on its ${shims.on} it already stands so: no shim.`;
   }
-  const edges = shims.edges.map(
-    ({ under, thickness }) => `${deviation(thickness, unit)} under the ${under} edge`,
-  );
-  return `Lying on its ${shims.on}, that is a shim of ${listed(edges)}. Further in it is thinner in proportion.`;
+  const on = `Lying on its ${shims.on},`;
+  const [edge, ...others] = shims.edges;
+  if (edge !== undefined && others.length === 0) {
+    return `${on} that is a shim of ${deviation(edge.thickness, unit)} under the ${edge.under} edge. Further in it is thinner in proportion.`;
+  }
+  // Lying askew, the block rests on corners: no strip carries it.
+  const corners = shims.corners
+    .filter(({ thickness }) => thickness > 0)
+    .map(
+      ({ towards, thickness }) =>
+        `${deviation(thickness, unit)} under the ${highSideName(towards)}`,
+    );
+  return `${on} that is ${listed(corners)}, and nothing under the fourth. Further in they are thinner in proportion.`;
 }
 
 /** How deep to cut from the first touch. */

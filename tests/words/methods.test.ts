@@ -212,9 +212,9 @@ describe('the shim that this takes', () => {
     expect(shims(LEFT, { x: 0, y: 0 }, 'tenths')).toContain(' 2.36 tenths under the left edge. ');
   });
 
-  it('goes under two edges where a corner is to stand high', () => {
+  it('goes under three corners where a corner is to stand high', () => {
     expect(shims(CORNER, { y: 0, z: 0 }, 'µm')).toBe(
-      'Lying on its left, that is a shim of 2.00 µm under the back edge and 9.00 µm under the bottom edge. Further in it is thinner in proportion.',
+      'Lying on its left, that is 9.00 µm under the bottom front corner, 11.00 µm under the bottom back corner and 2.00 µm under the top back corner, and nothing under the fourth. Further in they are thinner in proportion.',
     );
   });
 

@@ -18,10 +18,16 @@ export interface Advice {
  * itself, which need not wait for it.
  */
 export function advise(part: Part, answer: InspectionAnswer, demand: Demand): Advice {
-  const { readings, kit, findings, adjustment } = answer;
+  const { findings, adjustment } = answer;
   const measured = findings.flatMap((finding) => (finding.fixed ? [finding] : []));
   return {
-    next: nextReading(part, readings, kit, findings, adjustment),
+    next: nextOf(part, answer),
     plans: plansFor(part, measured, sizesOf(part, adjustment), demand),
   };
+}
+
+/** The reading worth taking next, by itself. */
+export function nextOf(part: Part, answer: InspectionAnswer): NextReading | undefined {
+  const { readings, kit, findings, adjustment } = answer;
+  return nextReading(part, readings, kit, findings, adjustment);
 }

@@ -11,10 +11,12 @@ import {
   onTwoSides,
   seatAgain,
   withoutPlacing,
+  withoutReadings,
   withReading,
 } from '../../entry/placings';
 import { readingNames } from '../../entry/reading-names';
 import type { NoseComparatorSetup } from '../../entry/setup-entry';
+import { isBlank } from '../../entry/typed-length';
 import { newId } from '../../state/shop';
 import { LengthField } from '../../widgets/length-field';
 import { NumberField } from '../../widgets/number-field';
@@ -28,6 +30,18 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
   const { id, faces, base, noseHeight, indicatorHeight, placings } = setup;
   const [activeId, setActive] = useState(placings[0]?.id);
   const active = placings.find((placing) => placing.id === activeId) ?? placings[0];
+  const [moved, setMoved] = useState(false);
+  const anyRead = placings.some(({ reading }) => !isBlank(reading));
+  const put = (change: (now: NoseComparatorSetup) => NoseComparatorSetup) => {
+    setMoved(false);
+    onChange(change);
+  };
+  const setHeight = (
+    change: Partial<Pick<NoseComparatorSetup, 'noseHeight' | 'indicatorHeight'>>,
+  ) => {
+    setMoved(anyRead);
+    onChange((now) => ({ ...now, ...change }));
+  };
   const fourSided = isFourSided(setup);
   const names = readingNames([setup]);
   const stand = active === undefined ? base : baseOf(setup, active);
@@ -63,7 +77,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
           typed={noseHeight}
           problems={problems}
           disabled={locked}
-          onTyped={(typed) => onChange((now) => ({ ...now, noseHeight: typed }))}
+          onTyped={(noseHeight) => setHeight({ noseHeight })}
         />
         <LengthField
           field={fieldKey.indicatorHeight(id)}
@@ -71,7 +85,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
           typed={indicatorHeight}
           problems={problems}
           disabled={locked}
-          onTyped={(typed) => onChange((now) => ({ ...now, indicatorHeight: typed }))}
+          onTyped={(indicatorHeight) => setHeight({ indicatorHeight })}
         />
         {placings.map((placing) => (
           <NumberField
@@ -84,10 +98,21 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
             problem={problems.get(fieldKey.placing(placing.id))}
             disabled={locked}
             onFocus={() => setActive(placing.id)}
-            onText={(text) => onChange((now) => withReading(now, placing.id, text))}
+            onText={(text) => put((now) => withReading(now, placing.id, text))}
           />
         ))}
       </div>
+      {moved && anyRead && (
+        <div class="note note-warning" role="status">
+          <p>
+            The readings stand as they are. If you have moved the comparator since, they are of
+            another setting: read again.
+          </p>
+          <button type="button" class="button" onClick={() => put(withoutReadings)}>
+            Clear these readings
+          </button>
+        </div>
+      )}
       {!locked && active !== undefined && (
         <div class="row">
           <button

@@ -7,6 +7,7 @@ import type { InspectionRecord, PartRecord } from '../../store/records';
 import { useLater } from '../../widgets/later';
 import { ENTRY_DONE, goToFirstEmpty } from '../../widgets/number-fields';
 import { Page } from '../../widgets/page';
+import { useStayAwake } from '../../widgets/stay-awake';
 import { AnswerPart } from '../answer/answer-part';
 import { to } from '../paths';
 import { useUnitsButton } from '../units-button';
@@ -43,6 +44,7 @@ interface PlateProps {
 function Plate({ part, inspection, links }: PlateProps) {
   const worked = workOut(inspection, part.entry);
   const units = useUnitsButton({ part, inspection });
+  useStayAwake();
   const answer = useRef<HTMLDivElement>(null);
   const showAnswer = useCallback(() => answer.current?.scrollIntoView(), []);
   const isLast = links.at(-1)?.id === inspection.id && part.closed === undefined;

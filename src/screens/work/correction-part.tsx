@@ -6,7 +6,7 @@ import type { Plans } from '../../core/correction/plan/plans-for';
 import type { InspectionAnswer } from '../../core/inspection/inspect';
 import type { Part } from '../../core/part/part';
 import type { WayOfWorking } from '../../entry/way-of-working';
-import { adviceOn, typedShare } from '../../state/advice';
+import { adviceOn, share, typedShare } from '../../state/advice';
 import type { Worked } from '../../state/answers';
 import { beginWork } from '../../state/chain';
 import { gatherPasses, usualWay } from '../../state/learning';
@@ -43,7 +43,12 @@ export function CorrectionPart({ part, inspection, worked, isLast }: CorrectionP
   return (
     <>
       <h2>What to take off</h2>
-      {answer === undefined || read === undefined || plans === undefined ? (
+      {share.value === undefined ? (
+        <p class="note note-wrong">
+          How far a plan is to go is no share of the tolerance.{' '}
+          <a href={to.kit(to.plate(part.id, inspection.id))}>Put it right</a>
+        </p>
+      ) : answer === undefined || read === undefined || plans === undefined ? (
         <p class="note">Nothing to advise until a requirement of the drawing has been measured.</p>
       ) : (
         <Advice

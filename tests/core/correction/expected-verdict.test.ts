@@ -5,7 +5,7 @@ import { probabilityOfConformity } from '../../../src/core/verdict/probability';
 import { manyRandoms } from '../support/random';
 import { doubleZone, simpleZone } from '../support/zones';
 
-describe('the verdict to expect', () => {
+describe('the verdict to expect', { timeout: 60_000 }, () => {
   it('is that of the probability, whether its bounds decide it or not', () => {
     const counts: Record<Verdict, number> = { in: 0, out: 0, 'too close to call': 0 };
     for (const random of manyRandoms(1500)) {

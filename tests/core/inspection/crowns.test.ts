@@ -107,7 +107,7 @@ describe(`a slip of ten sigma in one reading up the side, in ${CASES} inspection
   });
 });
 
-describe('on flat faces', () => {
+describe('on flat faces', { timeout: 60_000 }, () => {
   const COUNT = 4000;
   const shapes = crownShapes(repeatedReadings(KIT, randomFrom(1), 3), BLOCK);
   const statistics = manyRandoms(COUNT, 4711).map((random) => {

@@ -32,7 +32,7 @@ function expectSame(one: LinearProgram, other: LinearProgram, times = 1): void {
 
 const OPPOSITE = { '<=': '>=', '>=': '<=', '=': '=' } as const;
 
-describe('the answer stays the same', () => {
+describe('the answer stays the same', { timeout: 60_000 }, () => {
   it('in other units of rows, of variables, of costs and of limits', () => {
     fc.assert(
       fc.property(program, factors, factors, factor, factor, (one, perRow, perColumn, c, l) => {

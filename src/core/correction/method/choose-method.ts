@@ -101,6 +101,9 @@ const REASONS: Readonly<
   machine: (work) => [finishOf('machine', work)],
 };
 
+/** 8 µin, which is 0.203 µm, is 0.2 µm to the trade. */
+const NEARLY = 1.02;
+
 /** Rounding must not make an amount that is just the limit exceed it. */
 const ROUNDING = 1e-9;
 
@@ -118,7 +121,7 @@ function finishOf(method: Method, { roughness: required }: FaceWork): MethodReas
   if (required === undefined) return { kind: 'finish unknown' };
   const usual = USUAL_FINISHES[method];
   const fits = required >= usual[0];
-  const usuallyLapped = fits && method !== 'lap' && required <= LAPPED_FINISH;
+  const usuallyLapped = fits && method !== 'lap' && required <= LAPPED_FINISH * NEARLY;
   return { kind: 'finish', usual, required, fits, usuallyLapped };
 }
 

@@ -83,16 +83,16 @@ export function shimsFor(
   return { on, edges, corners };
 }
 
-/** A taper below this part of what it is the difference of is rounding. */
-const ROUNDING = 1e-9;
+/** A shim thinner than this, µm, is rounding: far less than an atom. */
+const NOTHING = 1e-8;
 
 type Lift = Shim | { readonly under: undefined };
 
 function liftOf(axis: Axis, before: number, slope: number, span: number): Lift {
   const taper = before - slope;
-  const isRounding = Math.abs(taper) <= ROUNDING * Math.max(Math.abs(before), Math.abs(slope));
-  if (isRounding) return { under: undefined };
-  return { under: faceTowards(axis, -taper), thickness: Math.abs(taper) * span, span };
+  const thickness = Math.abs(taper) * span;
+  if (thickness < NOTHING) return { under: undefined };
+  return { under: faceTowards(axis, -taper), thickness, span };
 }
 
 function spanOf({ size }: Block, axis: Axis, spans: Spans): number {

@@ -28,7 +28,7 @@ function widthAt(values: readonly number[], points: readonly FormPoint[]): numbe
   return widthWithForm(values, points);
 }
 
-describe('a requirement with form', () => {
+describe('a requirement with form', { timeout: 60_000 }, () => {
   it('is planned by its width with form: 2 µm of hollow in the middle leave 2 less for the lean', () => {
     // Ends at ±p/2, the hollow at -2 in the middle: it counts once p/2 is less than 2.
     const hollow = [point(0, -2)];
@@ -100,10 +100,13 @@ describe('a requirement with form', () => {
         if (effect.formAlone) {
           atLeast += 1;
           expect(effect.withForm.after).toBeGreaterThan(5);
-          for (let trial = 0; trial < 200; trial += 1) {
-            const others = values.map(() => random.between(-10, 10));
-            expect(widthAt(others, formPoints)).toBeGreaterThan(effect.withForm.after - 1e-9);
-          }
+          const others = Array.from({ length: 200 }, () =>
+            widthAt(
+              values.map(() => random.between(-10, 10)),
+              formPoints,
+            ),
+          );
+          expect(Math.min(...others)).toBeGreaterThan(effect.withForm.after - 1e-9);
         } else {
           if (best.steps.length > 0) atShare += 1;
           expectClose(effect.withForm.after, best.steps.length > 0 ? 5 : effect.withForm.before, {

@@ -68,7 +68,7 @@ describe('the guard of squareness', () => {
   });
 });
 
-describe('the four guards of parallelism', () => {
+describe('the four guards of parallelism', { timeout: 60_000 }, () => {
   it('differ with the signs: parts that err together are sure of their difference', () => {
     // Standard uncertainties 1 and 1.5, correlation 1: p + q is within 2.5, p - q within 0.5.
     const together = doubleZone([6, 6], [1, 1.5], 1);

@@ -22,7 +22,7 @@ function volumeOfBest(problem: Problem): number | undefined {
   return best.possible ? best.volume : undefined;
 }
 
-describe('every plan', () => {
+describe('every plan', { timeout: 60_000 }, () => {
   it('puts nothing on, spares a corner of each face it works, and takes its wedge at the high side', () => {
     let steps = 0;
     for (const { plan } of PLANS) {
