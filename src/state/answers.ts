@@ -1,5 +1,5 @@
 import type { Finding } from '../core/inspection/findings';
-import { type InspectionAnswer, inspect } from '../core/inspection/inspect';
+import { type InspectionAnswer, inspect, withFindings } from '../core/inspection/inspect';
 import type { Part } from '../core/part/part';
 import type { Reading } from '../core/readings/reading';
 import { sitReading } from '../core/readings/unknowns';
@@ -32,6 +32,21 @@ interface Given {
   readonly level: number | undefined;
 }
 
+/** Parts and kits stay what they are while readings are typed: they are not read anew at each key. */
+const partOf = oncePer(readPart);
+const kitOf = oncePer(readKit);
+
+function oncePer<K extends object, V>(read: (entry: K) => V): (entry: K) => V {
+  const kept = new WeakMap<K, V>();
+  return (entry) => {
+    const before = kept.get(entry);
+    if (before !== undefined) return before;
+    const value = read(entry);
+    kept.set(entry, value);
+    return value;
+  };
+}
+
 /** The same record, part and kit are not worked out twice: records never change, they are replaced. */
 const known = new WeakMap<InspectionRecord, { readonly given: Given; readonly worked: Worked }>();
 
@@ -53,13 +68,13 @@ function isSame(one: Given, other: Given): boolean {
 }
 
 function workOutOf(inspection: InspectionRecord, given: Given): Worked {
-  const { part, problems: partProblems } = readPart(given.part);
+  const { part, problems: partProblems } = partOf(given.part);
   if (part === undefined || anyWrong(partProblems)) {
     return { part: undefined, problems: NONE, answer: undefined, silence: 'part' };
   }
   const { readings: typed, problems } = readSetups(inspection.setups, part);
   const readings = typed.filter((reading) => !isLeftOut(reading, inspection));
-  const { kit } = readKit(given.kit);
+  const { kit } = kitOf(given.kit);
   const silent = (silence: NonNullable<Worked['silence']>): Worked => {
     return { part, problems, answer: undefined, silence };
   };
@@ -77,7 +92,7 @@ function withForms(worked: Worked, sureness: number | undefined): Worked {
   const { readings, kit } = answer;
   const grounds = { block: part.block, readings, kit, level: sureness };
   const findings = answer.findings.map((finding) => withItsForm(finding, grounds));
-  return { ...worked, answer: { ...answer, findings } };
+  return { ...worked, answer: withFindings(answer, findings) };
 }
 
 function hasForm(finding: Finding): boolean {

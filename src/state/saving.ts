@@ -63,7 +63,7 @@ function next(): void {
   }
   underWay = group;
   waiting = others;
-  save(group).then(
+  afterThisTurn(() => save(group)).then(
     () => settle(true),
     (error: unknown) => {
       console.error(error);
@@ -71,6 +71,13 @@ function next(): void {
     },
   );
   show();
+}
+
+/** What was taken down is safe already: the disk need not keep the answer to a keystroke waiting. */
+function afterThisTurn(work: () => Promise<void>): Promise<void> {
+  return new Promise((resolve, reject) => {
+    setTimeout(() => work().then(resolve, reject));
+  });
 }
 
 function settle(kept: boolean): void {

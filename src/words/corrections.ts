@@ -26,7 +26,7 @@ export function pressInWords(step: PlanStep, unit: 'mm' | 'in'): string {
 export function sizeInWords(step: PlanStep, unit: LengthUnit): string {
   const { face, wedge } = step;
   const pair = `${face} to ${oppositeFace(face)}`;
-  return `The size ${pair} loses up to ${deviation(wedge, unit)}, and ${pair} it tapers by as much.`;
+  return `The size ${pair} loses up to ${deviation(wedge, unit)}, and the taper ${pair} changes by as much.`;
 }
 
 /** The face that lies down on the paper or faces the wheel, and so the one that looks up. */

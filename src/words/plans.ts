@@ -49,7 +49,7 @@ export function shortOfAimInWords(effect: PlannedEffect): string | undefined {
   return undefined;
 }
 
-/** What a plan leaves of a size: 'X, 60 mm: loses up to 1.22 µm; −2.40 µm is left, −10.00 µm allowed'. */
+/** What a plan leaves of a size: 'X, 60 mm: loses up to 1.22 µm; −2.40 µm from nominal is left where it is least, −10.00 µm allowed'. */
 export function sizeLeftInWords(
   { axis, known, corners, limits }: PlannedSize,
   nominal: number,

@@ -20,7 +20,7 @@ function rangeInWords({ low, median, high }: Range, unit: LengthUnit): string {
   return `${deviation(median, unit)} (${deviationNumber(low, unit)} to ${deviationNumber(high, unit)})`;
 }
 
-/** What a way of working typically takes off: '3.46 µm (0.90 to 13.2) in 10 seconds'. */
+/** What a way of working typically takes off: '3.46 µm (0.90 to 13.20) in 10 seconds'. */
 export function typicalInWords({ typical }: LearnedRate, per: Count, unit: LengthUnit): string {
   const { low, median, high } = typical;
   const spoken = { low: low * SPOKEN, median: median * SPOKEN, high: high * SPOKEN };
@@ -37,18 +37,27 @@ export function rateBasisInWords({ priorAlone, basis, passes }: LearnedRate): st
   return `From ${passes === 1 ? 'one pass' : `${passes} passes`} of yours, begun from ${practice}.`;
 }
 
-/** An amount of work that a hand can keep to. */
-export function amountInWords(amount: number, per: Count): string {
-  if (amount < 1) return per === 'strokes' ? 'less than one stroke' : 'less than a second';
-  const text = amount < 10 ? String(Math.floor(amount * 2) / 2) : String(Math.floor(amount));
-  return `${text} ${text === '1' ? per.slice(0, -1) : per}`;
-}
-
 /** How long to work before measuring again. */
 export function nextPassInWords(
   { amount, removal }: NextPass,
   per: Count,
   unit: LengthUnit,
 ): string {
-  return `First ${amountInWords(amount, per)}, then measure again. Likely that takes off ${rangeInWords(removal, unit)}: 9 times in 10 no more than is wanted.`;
+  const kept = handyAmount(amount, per);
+  if (kept === 0) {
+    return `Even one ${per.slice(0, -1)} may take off more than is wanted: go finer, and lighter, and measure after each touch.`;
+  }
+  // What a hand can keep to is a little less, and takes off less.
+  const share = kept / amount;
+  const { low, median, high } = removal;
+  const taken = { low: low * share, median: median * share, high: high * share };
+  const count = kept === 1 ? `1 ${per.slice(0, -1)}` : `${kept} ${per}`;
+  return `First ${count}, then measure again. Likely that takes off ${rangeInWords(taken, unit)}: 9 times in 10 no more than is wanted.`;
+}
+
+/** The most that is no more than `amount` and that a hand can keep to: whole strokes, half seconds while they are few. */
+function handyAmount(amount: number, per: Count): number {
+  const step = per === 'seconds' && amount < 10 ? 0.5 : 1;
+  const kept = Math.floor(amount / step) * step;
+  return kept < 1 ? 0 : kept;
 }

@@ -33,7 +33,7 @@ test('from a new part to the verdict, the work, and the readings after it', asyn
   await expect(bottom).toContainText('The left edge of the bottom is high: take 1.22 µm off there');
   await expect(bottom).toContainText('Press 20 mm from the left edge');
   // The trap: what makes the sides square tapers the block from bottom to top.
-  await expect(bottom).toContainText('bottom to top it tapers by as much');
+  await expect(bottom).toContainText('the taper bottom to top changes by as much');
   await page.getByText('Faces that cannot do it alone').tap();
   await expect(page.locator('main')).toContainText(/Only the right: Left square to bottom stays/);
 

@@ -26,7 +26,7 @@ describe('working the bottom, 60 mm from left to right', () => {
 
   it('costs the size behind it as much, and its being parallel', () => {
     expect(sizeInWords(step, 'µm')).toBe(
-      'The size bottom to top loses up to 1.22 µm, and bottom to top it tapers by as much.',
+      'The size bottom to top loses up to 1.22 µm, and the taper bottom to top changes by as much.',
     );
     expect(sizeInWords(step, 'tenths')).toContain('loses up to 0.48 tenths,');
   });

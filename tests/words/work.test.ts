@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LearnedRate } from '../../src/core/correction/rates/learn-rate';
 import {
-  amountInWords,
   nextPassInWords,
   rateBasisInWords,
   rateInWords,
@@ -61,42 +60,46 @@ describe('a rate that was learned', () => {
   });
 });
 
-describe('an amount of work', () => {
-  it.each([
-    [0.2, 'less than a second', 'less than one stroke'],
-    [0.999, 'less than a second', 'less than one stroke'],
-    [1, '1 second', '1 stroke'],
-    [1.49, '1 second', '1 stroke'],
-    [1.5, '1.5 seconds', '1.5 strokes'],
-    [9.99, '9.5 seconds', '9.5 strokes'],
-    [10, '10 seconds', '10 strokes'],
-    [12.7, '12 seconds', '12 strokes'],
-    [240.5, '240 seconds', '240 strokes'],
-  ])('of %d is %s, or %s', (amount, seconds, strokes) => {
-    expect(amountInWords(amount, 'seconds')).toBe(seconds);
-    expect(amountInWords(amount, 'strokes')).toBe(strokes);
+describe('the next pass', () => {
+  const removal = { low: 0.3, median: 1.2, high: 2.4 };
+  const firstOf = (amount: number, per: 'seconds' | 'strokes') =>
+    /^First (.*?), then/.exec(nextPassInWords({ amount, removal }, per, 'µm'))?.[1];
+
+  it('is told by how long it is and what that likely takes off', () => {
+    // Of 12.7 s a hand keeps to 12: 12/12.7 of what they would take.
+    expect(nextPassInWords({ amount: 12.7, removal }, 'seconds', 'µm')).toBe(
+      'First 12 seconds, then measure again. Likely that takes off 1.13 µm (0.28 to 2.27): 9 times in 10 no more than is wanted.',
+    );
+    expect(nextPassInWords({ amount: 1, removal }, 'strokes', 'tenths')).toMatch(
+      /^First 1 stroke, .* takes off 0\.47 tenths \(0\.12 to 0\.94\): /,
+    );
   });
 
-  it('is never told longer than it is, nor shorter by more than a half, or one from 10 on', () => {
+  it.each([
+    [1, '1 second', '1 stroke'],
+    [1.49, '1 second', '1 stroke'],
+    [1.5, '1.5 seconds', '1 stroke'],
+    [2.99, '2.5 seconds', '2 strokes'],
+    [9.99, '9.5 seconds', '9 strokes'],
+    [10.9, '10 seconds', '10 strokes'],
+    [123.4, '123 seconds', '123 strokes'],
+  ])('of %d is %s, or %s', (amount, seconds, strokes) => {
+    expect(firstOf(amount, 'seconds')).toBe(seconds);
+    expect(firstOf(amount, 'strokes')).toBe(strokes);
+  });
+
+  it('is never told longer than it is, nor shorter by a half, or one from 10 on', () => {
     fc.assert(
       fc.property(fc.double({ min: 1, max: 5000, noNaN: true }), (amount) => {
-        const told = Number.parseFloat(amountInWords(amount, 'seconds'));
+        const told = Number.parseFloat(firstOf(amount, 'seconds') ?? '');
         expect(told).toBeLessThanOrEqual(amount);
         expect(amount - told).toBeLessThan(amount < 10 ? 0.5 : 1);
       }),
     );
   });
-});
 
-describe('the next pass', () => {
-  const removal = { low: 0.3, median: 1.2, high: 2.4 };
-
-  it('is told by how long it is and what it likely takes off', () => {
-    expect(nextPassInWords({ amount: 12.7, removal }, 'seconds', 'µm')).toBe(
-      'First 12 seconds, then measure again. Likely that takes off 1.20 µm (0.30 to 2.40): 9 times in 10 no more than is wanted.',
-    );
-    expect(nextPassInWords({ amount: 1, removal }, 'strokes', 'tenths')).toMatch(
-      /^First 1 stroke, .* takes off 0\.47 tenths \(0\.12 to 0\.94\): /,
-    );
+  it.each([0.001, 0.99])('of %d is too short for a hand', (amount) => {
+    expect(nextPassInWords({ amount, removal }, 'strokes', 'µm')).toMatch(/^Even one stroke may /);
+    expect(nextPassInWords({ amount, removal }, 'seconds', 'µm')).toMatch(/^Even one second may /);
   });
 });

@@ -4,6 +4,7 @@ import { sizesOf } from '../correction/plan/sizes';
 import type { Part } from '../part/part';
 import type { InspectionAnswer } from './inspect';
 import { type NextReading, nextReading } from './next-reading';
+import { once } from './once';
 
 /** What to do about what the readings say. */
 export interface Advice {
@@ -14,16 +15,25 @@ export interface Advice {
 }
 
 /**
- * The end of the chain: answer → next reading and correction. It takes longer than the answer
- * itself, which need not wait for it.
+ * The end of the chain: answer → next reading and correction. Each is worked out when it is first
+ * asked for: it takes longer than the answer itself, which need not wait for it.
  */
 export function advise(part: Part, answer: InspectionAnswer, demand: Demand): Advice {
-  const { findings, adjustment } = answer;
-  const measured = findings.flatMap((finding) => (finding.fixed ? [finding] : []));
+  const next = once(() => nextOf(part, answer));
+  const plans = once(() => plansOf(part, answer, demand));
   return {
-    next: nextOf(part, answer),
-    plans: plansFor(part, measured, sizesOf(part, adjustment), demand),
+    get next() {
+      return next();
+    },
+    get plans() {
+      return plans();
+    },
   };
+}
+
+function plansOf(part: Part, { findings, adjustment }: InspectionAnswer, demand: Demand): Plans {
+  const measured = findings.flatMap((finding) => (finding.fixed ? [finding] : []));
+  return plansFor(part, measured, sizesOf(part, adjustment), demand);
 }
 
 /** The reading worth taking next, by itself. */

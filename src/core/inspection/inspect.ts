@@ -1,6 +1,7 @@
 import { type Adjustment, adjust } from '../adjustment/adjustment';
 import type { EquationCheck } from '../adjustment/checks';
 import type { Part } from '../part/part';
+import type { Equation } from '../readings/equation';
 import { equationsOf } from '../readings/equations-of';
 import type { Kit } from '../readings/kit';
 import type { Reading } from '../readings/reading';
@@ -11,6 +12,7 @@ import { type ComparatorAnswer, comparatorAnswers } from './comparators';
 import { type CrownAnswer, disagreementsAmong } from './crowns';
 import { type Finding, findingsOf } from './findings';
 import { type FormAnswer, formAnswers } from './forms';
+import { once } from './once';
 import { type SidesAnswer, sidesAnswers } from './sides';
 
 /** One good reading in a thousand is suspected wrongly, and one flat face in a thousand of a crown. */
@@ -38,7 +40,8 @@ export interface InspectionAnswer {
 }
 
 /**
- * The chain: readings → adjustment → zones and verdict. What to do about it: `advise`.
+ * The chain: readings → adjustment → zones and verdict. What to do about it: `advise`. The findings
+ * are worked out at once, everything else when it is first asked for.
  *
  * @param level least probability for a verdict of in or out, above 0.5 and below 1.
  */
@@ -48,28 +51,66 @@ export function inspect(
   stated: Kit,
   level: number,
 ): InspectionAnswer {
-  const kit = withObservedSeating(stated, readings, part.block);
-  const adjustment = adjust(equationsOf(readings, part.block, kit));
-  const equations = equationsOf(readings, part.block, kitForChecks(stated, readings, part.block));
-  const judged = adjust(equations);
-  const { checks, chiSquare, degreesOfFreedom } = judged;
-  const findings = findingsOf(part, readings, kit, level, adjustment);
+  const { block } = part;
+  const kit = withObservedSeating(stated, readings, block);
+  const equations = equationsOf(readings, block, kit);
+  const adjustment = adjust(equations);
+  const judged = once(() => {
+    const own = kitForChecks(stated, readings, block);
+    return isSameSeating(own, kit)
+      ? { equations, adjustment }
+      : adjusted(equationsOf(readings, block, own));
+  });
+  const disagreements = once(() => {
+    const { equations: all, adjustment: of } = judged();
+    return disagreementsAmong(all, of, readings, block, snoopingLimit(SNOOPING_SIGNIFICANCE));
+  });
+  const sides = once(() => sidesAnswers(readings, block, kit, adjustment));
+  const comparators = once(() => comparatorAnswers(readings, adjustment));
+  const forms = once(() => formAnswers(readings, kit));
   return {
-    readings,
-    adjustment,
-    sides: sidesAnswers(readings, part.block, kit, adjustment),
-    findings,
-    comparators: comparatorAnswers(readings, adjustment),
-    checks,
-    ...disagreementsAmong(
-      equations,
-      judged,
-      readings,
-      part.block,
-      snoopingLimit(SNOOPING_SIGNIFICANCE),
-    ),
-    fit: globalTest(chiSquare, degreesOfFreedom),
-    kit,
-    forms: formAnswers(readings, kit),
+    ...{ readings, adjustment, kit },
+    findings: findingsOf(part, readings, kit, level, adjustment),
+    get sides() {
+      return sides();
+    },
+    get comparators() {
+      return comparators();
+    },
+    get checks() {
+      return judged().adjustment.checks;
+    },
+    get suspects() {
+      return disagreements().suspects;
+    },
+    get crowns() {
+      return disagreements().crowns;
+    },
+    get fit() {
+      const { chiSquare, degreesOfFreedom } = judged().adjustment;
+      return globalTest(chiSquare, degreesOfFreedom);
+    },
+    get forms() {
+      return forms();
+    },
   };
+}
+
+/** The same answer with other findings; what has not been asked for yet is still not worked out. */
+export function withFindings(
+  answer: InspectionAnswer,
+  findings: readonly Finding[],
+): InspectionAnswer {
+  return Object.defineProperties({} as InspectionAnswer, {
+    ...Object.getOwnPropertyDescriptors(answer),
+    findings: { value: findings, enumerable: true },
+  });
+}
+
+function isSameSeating(one: Kit, other: Kit): boolean {
+  return one.seating === other.seating && one.seatingDegrees === other.seatingDegrees;
+}
+
+function adjusted(equations: readonly Equation[]) {
+  return { equations, adjustment: adjust(equations) };
 }

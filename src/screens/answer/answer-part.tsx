@@ -1,4 +1,3 @@
-import { adviceOn } from '../../state/advice';
 import type { Worked } from '../../state/answers';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { ChecksSheet } from './checks-sheet';
@@ -16,7 +15,6 @@ interface AnswerPartProps {
 /** What the readings mean: the verdicts first, then each pair of faces, then the comparator. */
 export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
   const { answer } = worked;
-  const next = adviceOn(worked)?.next;
   return (
     <>
       <h2>What they say</h2>
@@ -30,7 +28,7 @@ export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
               finding={finding}
               entry={inspection.closed?.part ?? part.entry}
               inspection={inspection}
-              next={next?.requirement === finding.requirement.id ? next : undefined}
+              worked={worked}
             />
           ))}
           {answer.sides.map((sides) => (

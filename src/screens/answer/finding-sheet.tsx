@@ -1,16 +1,17 @@
 import type { Finding } from '../../core/inspection/findings';
-import type { NextReading } from '../../core/inspection/next-reading';
 import { expanded } from '../../core/statistics/coverage';
 import type { PartEntry } from '../../entry/part-entry';
+import type { Worked } from '../../state/answers';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
+import { Later } from '../../widgets/later';
 import { RequirementFrame } from '../../widgets/requirement-frame';
 import { VerdictBadge } from '../../widgets/verdict-badge';
-import { nextInWords } from '../../words/checks';
 import { withDoubt } from '../../words/numbers';
 import { seatingsInWords, verdictInWords } from '../../words/verdicts';
 import { AssumptionWarning } from './assumption-warning';
 import { Chance } from './chance';
+import { NextLine } from './next-line';
 import { NotFixed } from './not-fixed';
 import { WithForm } from './with-form';
 import { Working } from './working';
@@ -19,12 +20,11 @@ interface FindingSheetProps {
   readonly finding: Finding;
   readonly entry: PartEntry;
   readonly inspection: InspectionRecord;
-  /** The reading worth taking next, where it is this requirement that it helps. */
-  readonly next: NextReading | undefined;
+  readonly worked: Worked;
 }
 
 /** One requirement: what was found, and whether the drawing is met. */
-export function FindingSheet({ finding, entry, inspection, next }: FindingSheetProps) {
+export function FindingSheet({ finding, entry, inspection, worked }: FindingSheetProps) {
   const { requirement } = finding;
   const typed = entry.requirements.find(({ id }) => id === requirement.id)?.tolerance;
   const { deviation } = shop.value.units;
@@ -50,8 +50,14 @@ export function FindingSheet({ finding, entry, inspection, next }: FindingSheetP
           {hasForm ? <WithForm finding={finding} /> : <p>{verdictInWords(finding)}</p>}
           {finding.seatings !== undefined && <p>{seatingsInWords(finding.seatings)}</p>}
           {finding.assumed && <AssumptionWarning />}
-          {next !== undefined && inspection.closed === undefined && (
-            <p class="small">{nextInWords(next, finding.zone.degreesOfFreedom, deviation)}</p>
+          {inspection.closed === undefined && (
+            <Later turns={1}>
+              <NextLine
+                worked={worked}
+                requirement={requirement.id}
+                degreesOfFreedom={finding.zone.degreesOfFreedom}
+              />
+            </Later>
           )}
           <Working
             result={{ ...finding.zone, value: finding.zone.width }}

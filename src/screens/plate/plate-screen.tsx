@@ -1,6 +1,7 @@
 import type { RefObject } from 'preact';
 import { useCallback, useEffect, useMemo, useRef } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
+import { adviceOn } from '../../state/advice';
 import { type Worked, workOut } from '../../state/answers';
 import type { Link } from '../../state/chain';
 import type { InspectionRecord, PartRecord } from '../../store/records';
@@ -94,6 +95,9 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
   const first = useLater(now);
   const second = useLater(first);
   const third = useLater(second);
+  // Plans take a turn to be worked out, and one to be drawn.
+  useMemo(() => adviceOn(third.worked)?.plans, [third]);
+  const fourth = useLater(third);
   return (
     <div class="plate">
       <div class="plate-part" ref={readings}>
@@ -115,9 +119,9 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
       <div class="plate-part">
         {useMemo(
           () => (
-            <CorrectionPart {...third} />
+            <CorrectionPart {...fourth} />
           ),
-          [third],
+          [fourth],
         )}
       </div>
     </div>

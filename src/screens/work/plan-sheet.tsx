@@ -3,6 +3,7 @@ import type { InspectionAnswer } from '../../core/inspection/inspect';
 import type { Part } from '../../core/part/part';
 import type { WayOfWorking } from '../../entry/way-of-working';
 import { shop } from '../../state/shop';
+import { Later } from '../../widgets/later';
 import { VerdictBadge } from '../../widgets/verdict-badge';
 import { requirementName } from '../../words/faces';
 import { deviationNumber } from '../../words/numbers';
@@ -24,7 +25,9 @@ interface PlanSheetProps {
 export function PlanSheet({ plan, part, answer, ...rest }: PlanSheetProps) {
   return (
     <div class="stack">
-      <PlanInSpace plan={plan} part={part} answer={answer} />
+      <Later turns={1}>
+        <PlanInSpace plan={plan} part={part} answer={answer} />
+      </Later>
       {plan.steps.map((step) => (
         <StepSheet key={step.face} step={step} part={part} answer={answer} {...rest} />
       ))}

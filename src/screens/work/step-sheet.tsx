@@ -3,6 +3,7 @@ import type { InspectionAnswer } from '../../core/inspection/inspect';
 import type { Part } from '../../core/part/part';
 import type { WayOfWorking } from '../../entry/way-of-working';
 import { shop } from '../../state/shop';
+import { Later } from '../../widgets/later';
 import {
   correctionInWords,
   pressInWords,
@@ -32,12 +33,16 @@ export function StepSheet({ step, part, answer, way, onLog, tentative }: StepShe
     <section class="sheet" aria-label={`Work the ${face}`}>
       <h4>Work the {face}</h4>
       <p>{correctionInWords(step, deviation)}</p>
-      <CutDrawings step={step} part={part} />
+      <Later turns={2}>
+        <CutDrawings step={step} part={part} />
+      </Later>
       <p>
         <b>{pressInWords(step, size)}</b> <span class="soft">{workedFaceView(face)}</span>
       </p>
       <p class="small">{sizeInWords(step, deviation)}</p>
-      <HowToWork step={step} part={part} answer={answer} way={way} />
+      <Later turns={3}>
+        <HowToWork step={step} part={part} answer={answer} way={way} />
+      </Later>
       {onLog !== undefined && (
         <button
           type="button"

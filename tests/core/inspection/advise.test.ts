@@ -85,6 +85,6 @@ describe('nothing is advised', () => {
   ])('where %s is none', (_, demand) => {
     const part = partWith([SQUARE]);
     const answer = inspect(part, READINGS, DEFAULT_KIT, 0.95);
-    expect(() => advise(part, answer, demand)).toThrow(RangeError);
+    expect(() => advise(part, answer, demand).plans).toThrow(RangeError);
   });
 });
