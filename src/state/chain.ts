@@ -92,6 +92,8 @@ export function changeSetups(
   change: (setups: readonly SetupEntry[]) => readonly SetupEntry[],
 ): void {
   const now = asItIs(inspection);
+  // A screen may not have drawn yet that they are finished.
+  if (now.closed !== undefined) return;
   putLinks(now.part, [{ ...now, setups: change(now.setups) }]);
 }
 

@@ -1,6 +1,7 @@
 import type { Problem } from '../entry/problems';
 import { FieldMessage } from './field-message';
 import { goToNext, hasOwnKeypad } from './number-fields';
+import { useTyping } from './typing';
 
 export interface NumberFieldProps {
   /** The key that the field's problem goes by; it also names the field in the page. */
@@ -24,6 +25,7 @@ export interface NumberFieldProps {
 /** A field for a number, with its unit and what is wrong with it. Enter goes on to the next one. */
 export function NumberField(props: NumberFieldProps) {
   const { field, label, text, unit, problem } = props;
+  const typing = useTyping(text);
   const id = `field ${field}`.replaceAll(' ', '-');
   return (
     <div class={classOf(props)}>
@@ -36,12 +38,15 @@ export function NumberField(props: NumberFieldProps) {
           inputMode={hasOwnKeypad() ? 'none' : 'decimal'}
           autocomplete="off"
           enterkeyhint="next"
-          value={text}
+          value={typing.text}
           placeholder={props.placeholder ?? ''}
           disabled={props.disabled ?? false}
           aria-invalid={problem?.kind === 'wrong'}
           aria-describedby={problem === undefined ? undefined : `${id}-message`}
-          onInput={(event) => props.onText(event.currentTarget.value)}
+          onInput={(event) => {
+            typing.note(event.currentTarget.value);
+            props.onText(event.currentTarget.value);
+          }}
           onFocus={props.onFocus}
           onKeyDown={(event) => {
             if (event.key !== 'Enter') return;

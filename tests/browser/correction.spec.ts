@@ -57,7 +57,7 @@ test('each way is planned, the least stock first, and drawn so that it can be tu
   const right = step(page, 'right');
   await expect(right).toContainText('The top edge of the right is high');
   await expect(right).toContainText('Press 30 mm from the top edge');
-  await page.getByText('Or grind it').last().tap();
+  await right.getByText('Or grind it').tap();
   await expect(right).toContainText('A magnetic chuck does not hold this material');
   await expect(right).toContainText(/an indicator run over the right itself rises by/);
 

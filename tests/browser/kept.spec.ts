@@ -19,6 +19,26 @@ test('a reload in the middle of a number keeps what was typed', async ({ page })
   await expect(page.getByRole('textbox', { name: 'Nose height' })).toHaveValue('6');
 });
 
+test('keys that come faster than the page can draw are all kept, in their fields', async ({
+  page,
+}) => {
+  await page.goto('/?example');
+  const left = page.getByRole('textbox', { name: 'Left side', exact: true });
+  await type(page, 'Right side', '41');
+  await left.click();
+  const session = await page.context().newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: 6 });
+  for (const key of '-12.3456789') {
+    // Not waited for: the next key comes while the one before is still being worked out.
+    void page.keyboard.press(key);
+  }
+  await expect(left).toHaveValue('-12.3456789');
+  await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  await page.reload();
+  await expect(left).toHaveValue('-12.3456789');
+  await expect(right(page)).toHaveValue('41');
+});
+
 test('a page that is closed without warning keeps what was typed', async ({ page, context }) => {
   await describePart(page, { name: 'Trial block', size: ['60', '40', '90'], within: '0.005' });
   await page.getByRole('button', { name: 'Take readings' }).tap();

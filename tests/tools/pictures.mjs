@@ -35,7 +35,7 @@ async function walk(page, show) {
   await show('plate, typing');
   await type('Left side', '29');
   await page.getByRole('heading', { level: 1 }).click();
-  await page.getByText('Or work the right').click();
+  await page.getByText('Faces that cannot do it alone').click();
   await show('plate, answered');
   await page.getByRole('button', { name: 'I work the bottom' }).first().click();
   await type('How much', '12');
