@@ -86,8 +86,10 @@ function NextStep({ part, links }: PartOverviewProps) {
   return (
     <>
       {last !== undefined && (
-        <p class="big-number">
-          Now: <Standing part={part} inspection={last} />
+        <p>
+          <b>
+            Now: <Standing part={part} inspection={last} />
+          </b>
         </p>
       )}
       {isOpen ? (
@@ -99,13 +101,18 @@ function NextStep({ part, links }: PartOverviewProps) {
           {last === undefined ? 'Take readings' : 'Measure again'}
         </button>
       )}
-      {last !== undefined && links.at(-1) === last && (
+      {last !== undefined && links.at(-1) === last && saysAnything(part, last) && (
         <button type="button" class="button" onClick={() => closePart(part, last)}>
           Close the part with these readings
         </button>
       )}
     </>
   );
+}
+
+/** True where the readings fix any requirement: with less there is nothing to close a part with. */
+function saysAnything(part: PartRecord, inspection: InspectionRecord): boolean {
+  return workOut(inspection, part.entry).answer?.findings.some(({ fixed }) => fixed) ?? false;
 }
 
 /** What readings say of every requirement, in a line. */
@@ -128,8 +135,10 @@ function Closed({ part, links, closed }: ClosedProps) {
       <h2>Closed {moment(closed.at)}</h2>
       {inspection !== undefined && (
         <>
-          <p class="big-number">
-            <Standing part={part} inspection={inspection} />
+          <p>
+            <b>
+              <Standing part={part} inspection={inspection} />
+            </b>
           </p>
           <a class="button" href={to.plate(part.id, inspection.id)}>
             The readings it was let go with

@@ -19,7 +19,7 @@ export function verifyAnswer(program: LinearProgram, answer: ProgramAnswer): voi
 }
 
 /** The variables keep to all rows and bounds. */
-export function verifyKept({ rows, free }: LinearProgram, variables: Float64Array): void {
+function verifyKept({ rows, free }: LinearProgram, variables: Float64Array): void {
   variables.forEach((value, j) => {
     if (!free?.[j]) holds(value >= 0);
   });
