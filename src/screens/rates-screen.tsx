@@ -1,27 +1,18 @@
-import { useEffect } from 'preact/hooks';
 import { expanded } from '../core/statistics/coverage';
 import { type WayOfWorking, wayName } from '../entry/way-of-working';
-import {
-  countAgain,
-  gatherPasses,
-  type LearnedPass,
-  learnedRate,
-  leaveOut,
-  passes,
-} from '../state/learning';
+import { countAgain, type LearnedPass, learnedRate, leaveOut, passes } from '../state/learning';
 import { learnAnew, shop, takeBackLearningAnew } from '../state/shop';
 import { Page } from '../widgets/page';
 import { withDoubt } from '../words/numbers';
 import { moment } from '../words/time';
 import { rateBasisInWords, typicalInWords } from '../words/work';
+import { useGatheredPasses } from './gathered-passes';
 import { to } from './paths';
 import { METHOD_NAMES } from './work/method-names';
 
 /** How fast each way of working has cut so far: to be looked at, put right, and begun anew. */
 export function RatesScreen() {
-  useEffect(() => {
-    void gatherPasses();
-  }, []);
+  useGatheredPasses();
   const ways = new Map(passes.value.map(({ way }) => [wayName(way), way]));
   return (
     <Page title="How fast it cuts" back={{ to: to.kit(), name: 'kit and units' }}>

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import { byTime } from '../../core/correction/plan/order';
 import type { Plan, PlanStep } from '../../core/correction/plan/plan';
@@ -9,7 +9,7 @@ import type { WayOfWorking } from '../../entry/way-of-working';
 import { adviceOn, share, typedShare } from '../../state/advice';
 import type { Worked } from '../../state/answers';
 import { beginWork } from '../../state/chain';
-import { gatherPasses, usualWay } from '../../state/learning';
+import { usualWay } from '../../state/learning';
 import { shop } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { Choice } from '../../widgets/choice';
@@ -17,6 +17,7 @@ import { Fold } from '../../widgets/fold';
 import { isWithinDoubt } from '../../words/leans';
 import { planName, releasesInWords, stopInWords, volumeInWords } from '../../words/plans';
 import { useBeginReadings } from '../begin-readings';
+import { useGatheredPasses } from '../gathered-passes';
 import { to } from '../paths';
 import { Cautions } from './cautions';
 import { PlanSheet } from './plan-sheet';
@@ -35,9 +36,7 @@ export function CorrectionPart({ part, inspection, worked, isLast }: CorrectionP
   const again = useBeginReadings(part);
   const { answer, part: read } = worked;
   const plans = adviceOn(worked)?.plans;
-  useEffect(() => {
-    void gatherPasses();
-  }, []);
+  useGatheredPasses();
   const log = (step: PlanStep) =>
     route(to.work(part.id, beginWork(inspection, part.entry, step.removal).id));
   return (

@@ -1,15 +1,15 @@
-import { useEffect } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
 import { stepOf } from '../../core/correction/plan/steps';
 import { workOut } from '../../state/answers';
 import { type Link, latestInspection } from '../../state/chain';
-import { gatherPasses, usualWay, wayOf } from '../../state/learning';
+import { usualWay, wayOf } from '../../state/learning';
 import { inspectionBefore, removalAdvised, workOutcome } from '../../state/outcomes';
 import { shop } from '../../state/shop';
 import type { PartRecord, WorkRecord } from '../../store/records';
 import { Page } from '../../widgets/page';
 import { correctionInWords, pressInWords, workedFaceView } from '../../words/corrections';
 import { useBeginReadings } from '../begin-readings';
+import { useGatheredPasses } from '../gathered-passes';
 import { to } from '../paths';
 import { OutcomeFacts } from '../story/outcome-facts';
 import { Message, WithPart } from '../with-part';
@@ -47,9 +47,7 @@ function WorkLog({ part, work, links }: WorkLogProps) {
   const last = latestInspection(links);
   const isLast = links.at(-1)?.id === work.id;
   const again = useBeginReadings(part);
-  useEffect(() => {
-    void gatherPasses();
-  }, []);
+  useGatheredPasses();
   return (
     <Page title={`Work the ${work.face}`} back={{ to: to.part(part.id), name: 'the part' }}>
       <Advice part={part} work={work} links={links} />
