@@ -2,8 +2,8 @@ import { useEffect } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import { blankPart, type PartEntry } from '../entry/part-entry';
 import { addExample } from '../state/example';
-import { loading, newId, now, parts, putPart, shop } from '../state/shop';
-import { FORMAT, type PartRecord } from '../store/records';
+import { loading, newId, newRecord, parts, putPart, shop } from '../state/shop';
+import type { PartRecord } from '../store/records';
 import { Mark } from '../widgets/drawings/mark';
 import { Page } from '../widgets/page';
 import { to } from './paths';
@@ -13,7 +13,8 @@ export function BenchScreen() {
   const { route, query } = useLocation();
   const begin = () => {
     const part: PartRecord = {
-      ...{ format: FORMAT, made: now(), kind: 'part' as const, id: newId(), example: false },
+      ...newRecord(),
+      ...{ kind: 'part' as const, id: newId(), example: false },
       entry: blankPart(shop.value.units.size),
     };
     putPart(part);

@@ -193,6 +193,7 @@ const METHOD_LIMITS = [
 /** How far a plan goes, and how fast the shop cuts. */
 function ShareSheet() {
   const message = `Between ${SHARE_RANGE.least} and ${SHARE_RANGE.most} %`;
+  const { problems } = readMethodLimits(methodLimits.value);
   return (
     <section class="sheet" aria-labelledby="share-heading">
       <h2 id="share-heading">How far to work</h2>
@@ -210,7 +211,7 @@ function ShareSheet() {
           field={fieldKey.methodLimit(item)}
           label={label}
           typed={methodLimits.value[item]}
-          problems={readMethodLimits(methodLimits.value).problems}
+          problems={problems}
           onTyped={(typed) => setMethodLimits({ ...methodLimits.value, [item]: typed })}
         />
       ))}

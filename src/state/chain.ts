@@ -4,10 +4,21 @@ import { newSetup, readAgain } from '../entry/new-setup';
 import { isUpright, type PairToRead, pairsToRead } from '../entry/pairs-to-read';
 import type { PartEntry } from '../entry/part-entry';
 import type { SetupEntry, SetupKind } from '../entry/setup-entry';
-import { FORMAT, type InspectionRecord, type PartRecord, type WorkRecord } from '../store/records';
+import type { InspectionRecord, PartRecord, WorkRecord } from '../store/records';
 import { loadChain } from '../store/shop-store';
 import { keep, keepLeftBehind } from './saving';
-import { entryUnits, loading, newId, now, parts, putPart, shop, unread } from './shop';
+import {
+  changedNow,
+  entryUnits,
+  loading,
+  newId,
+  newRecord,
+  now,
+  parts,
+  putPart,
+  shop,
+  unread,
+} from './shop';
 
 /** One link of a part's chain. */
 export type Link = InspectionRecord | WorkRecord;
@@ -42,7 +53,8 @@ export async function openChain(part: string): Promise<void> {
   };
 }
 
-function putLinks(part: string, changed: readonly Link[]): void {
+function putLinks(part: string, links: readonly Link[]): void {
+  const changed = links.map(changedNow);
   keep(changed);
   showLinks(part, changed);
 }
@@ -61,11 +73,12 @@ export function beginInspection(part: string, entry: PartEntry): InspectionRecor
   const worked = since?.kind === 'work' ? since.face : undefined;
   const again = (last?.setups ?? []).flatMap((setup) => readAgain(setup, newId, worked) ?? []);
   const inspection: InspectionRecord = {
-    ...{ format: FORMAT, made: now(), kind: 'inspection', id: newId(), part },
+    ...newRecord(),
+    ...{ kind: 'inspection', id: newId(), part },
     setups: again.length > 0 ? again : firstSetups(entry),
   };
   putLinks(part, [inspection]);
-  return inspection;
+  return asItIs(inspection);
 }
 
 /** A nose comparator on each upright pair that the drawing asks about. */
@@ -155,9 +168,11 @@ export function reopenPart({ closed: _, ...part }: PartRecord): void {
 
 /** A part and links of its chain, kept all or none. */
 function putPartWith(part: PartRecord, changed: readonly Link[]): void {
-  keep([part, ...changed]);
-  parts.value = new Map(parts.value).set(part.id, part);
-  showLinks(part.id, changed);
+  const stamped = changedNow(part);
+  const links = changed.map(changedNow);
+  keep([stamped, ...links]);
+  parts.value = new Map(parts.value).set(part.id, stamped);
+  showLinks(part.id, links);
 }
 
 /** Opens finished readings again, to put a slip right. */
@@ -174,7 +189,8 @@ export function beginWork(
 ): WorkRecord {
   const last = chain.value?.links.findLast((link): link is WorkRecord => link.kind === 'work');
   const work: WorkRecord = {
-    ...{ format: FORMAT, made: now(), kind: 'work', id: newId(), part: inspection.part },
+    ...newRecord(),
+    ...{ kind: 'work', id: newId(), part: inspection.part },
     ...{ face, advised: { mean, slopes } },
     after: inspection.id,
     method: last?.method ?? 'lap',

@@ -1,13 +1,13 @@
-import { FORMAT, type InspectionRecord, type PartRecord } from '../store/records';
+import type { InspectionRecord, PartRecord } from '../store/records';
 import { keep } from './saving';
-import { newId, now, parts } from './shop';
+import { newId, newRecord, parts } from './shop';
 
 /**
  * An invented part, ready to be read: a comparator is set and a micrometer has been over it, so
  * that the two readings at the plate are all that is missing.
  */
 export function addExample(): { readonly part: PartRecord; readonly inspection: InspectionRecord } {
-  const base = { format: FORMAT, made: now() };
+  const base = newRecord();
   const mm = (text: string) => ({ text, unit: 'mm' as const });
   const part: PartRecord = {
     ...base,

@@ -8,7 +8,7 @@ import { loadChain } from '../store/shop-store';
 import { chain, type Link, putWork } from './chain';
 import { workOutcome } from './outcomes';
 import { keep } from './saving';
-import { now, parts, shop } from './shop';
+import { changedNow, now, parts, shop } from './shop';
 
 /** A piece of work that tells how fast a way of working cuts, and where it is on record. */
 export interface LearnedPass extends Pass {
@@ -91,9 +91,10 @@ function put(work: WorkRecord): void {
     putWork(work);
     return;
   }
-  keep([work]);
+  const changed = changedNow(work);
+  keep([changed]);
   const own = (gathered.value.get(work.part) ?? []).map((pass) =>
-    pass.work.id === work.id ? { ...pass, work } : pass,
+    pass.work.id === work.id ? { ...pass, work: changed } : pass,
   );
   gathered.value = new Map(gathered.value).set(work.part, own);
 }

@@ -6,13 +6,30 @@ import type { NewId } from '../entry/new-id';
 import type { EntryUnits } from '../entry/new-setup';
 import { readNumber } from '../entry/number';
 import { readKit } from '../entry/read-kit';
-import { FORMAT, type PartRecord, type ShopRecord, type ShopUnits } from '../store/records';
+import {
+  FORMAT,
+  type PartRecord,
+  type ShopRecord,
+  type ShopUnits,
+  type StoredRecord,
+} from '../store/records';
 import { loadParts, loadShop } from '../store/shop-store';
 import { keep, keepLeftBehind } from './saving';
 
 /** Ids and times come from the browser here and nowhere else. */
 export const newId: NewId = () => crypto.randomUUID();
 export const now = (): string => new Date().toISOString();
+
+/** What every new record begins with. */
+export function newRecord() {
+  const made = now();
+  return { format: FORMAT, made, changed: made } as const;
+}
+
+/** The record as changed at this moment: each change is to be put through here before it is kept. */
+export function changedNow<R extends StoredRecord>(record: R): R {
+  return { ...record, changed: now() };
+}
 
 /** Whether the database has answered yet. */
 export const loading = signal<'waiting' | 'ready' | 'failed'>('waiting');
@@ -27,8 +44,7 @@ export const parts = signal<ReadonlyMap<string, PartRecord>>(new Map());
 let shopUnread = false;
 
 export const shop = signal<ShopRecord>({
-  format: FORMAT,
-  made: now(),
+  ...newRecord(),
   kind: 'shop',
   kit: defaultKit(),
   units: { size: 'mm', deviation: 'µm' },
@@ -78,12 +94,13 @@ export async function openShop(): Promise<void> {
 }
 
 export function putPart(part: PartRecord): void {
-  keep([part]);
-  parts.value = new Map(parts.value).set(part.id, part);
+  const changed = changedNow(part);
+  keep([changed]);
+  parts.value = new Map(parts.value).set(part.id, changed);
 }
 
-function putShop(changed: Partial<Omit<ShopRecord, 'kind' | 'format' | 'made'>>): void {
-  const record = { ...shop.value, ...changed };
+function putShop(changed: Partial<Omit<ShopRecord, 'kind' | 'format' | 'made' | 'changed'>>): void {
+  const record = changedNow({ ...shop.value, ...changed });
   // A record that could not be read is left as it is: it may be of a newer version.
   if (!shopUnread) keep([record]);
   shop.value = record;

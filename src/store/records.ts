@@ -7,12 +7,14 @@ import type { PartEntry } from '../entry/part-entry';
 import type { SetupEntry } from '../entry/setup-entry';
 
 /** The format that this version writes. Each change of a record's shape raises it by one. */
-export const FORMAT = 1;
+export const FORMAT = 2;
 
 interface RecordBase {
   readonly format: number;
   /** Time of making, ISO 8601 in UTC. */
   readonly made: string;
+  /** Time of the last change, likewise: of two states of a record it tells the later. */
+  readonly changed: string;
 }
 
 /** A part, as typed. */

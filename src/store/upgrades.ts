@@ -4,7 +4,10 @@ import { FORMAT, type StoredRecord } from './records';
 export type UpgradeStep = (record: Record<string, unknown>) => Record<string, unknown>;
 
 /** Steps by the format that they start from. Format 1 is the first there ever was. */
-const STEPS: ReadonlyMap<number, UpgradeStep> = new Map();
+const STEPS: ReadonlyMap<number, UpgradeStep> = new Map([
+  // Format 1 did not say when a record was last changed.
+  [1, (record) => ({ ...record, changed: record.made })],
+]);
 
 /** What every record of a kind has had since format 1: without it, nothing can be made of it. */
 const NEEDED: Readonly<Record<StoredRecord['kind'], Readonly<Record<string, string>>>> = {

@@ -60,12 +60,6 @@ export function reasonInWords(reason: MethodReason, units: Units): string {
   }
 }
 
-/** True where the reason speaks against the way of working. */
-export function speaksAgainst(reason: MethodReason): boolean {
-  if ('fits' in reason) return !reason.fits;
-  return reason.kind === 'chuck' && !reason.holds;
-}
-
 /** What is recommended, or the least bad. */
 export function choiceInWords({ method, suits }: MethodChoice): string {
   return suits

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { beginInspection, chain, changeSetups, openChain } from '../../src/state/chain';
 import { setUnits } from '../../src/state/shop';
-import type { InspectionRecord } from '../../src/store/records';
+import { FORMAT, type InspectionRecord } from '../../src/store/records';
 import { loadChain, save } from '../../src/store/shop-store';
 import { asked, ENTRY } from '../entry/support/part';
 import { assumption, micrometerSetup } from '../entry/support/setups';
@@ -19,7 +19,7 @@ describe('the first inspection of a part', () => {
     await openChain('p');
     const requirements = [asked('back', 'bottom'), asked('top', 'bottom'), asked('right', 'left')];
     const begun = beginInspection('p', { ...ENTRY, requirements });
-    expect(begun).toMatchObject({ kind: 'inspection', part: 'p', format: 1 });
+    expect(begun).toMatchObject({ kind: 'inspection', part: 'p', format: FORMAT });
     expect(begun.setups.map(({ kind }) => kind)).toEqual(['nose comparator', 'nose comparator']);
     expect(faces(begun)).toEqual(['back', 'right']);
     expect(chain.value?.links).toEqual([begun]);

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { beginWork, chain, closeInspection, openChain, putWork } from '../../src/state/chain';
 import { shop } from '../../src/state/shop';
-import type { InspectionRecord } from '../../src/store/records';
+import { FORMAT, type InspectionRecord } from '../../src/store/records';
 import { loadChain, save } from '../../src/store/shop-store';
 import { saving, startAfresh } from './support/fresh';
 import { failOnceAt } from './support/full-disk';
@@ -29,7 +29,7 @@ describe('beginning to log work', () => {
     const work = beginWork(INSPECTION, BLOCK, ADVICE);
     expect(work).toMatchObject({
       ...{ face: 'bottom', advised: { mean: 0.6, slopes: { x: -0.02 } } },
-      ...{ kind: 'work', part: 'p', after: 'i', format: 1 },
+      ...{ kind: 'work', part: 'p', after: 'i', format: FORMAT },
     });
     await saving('saved');
     const closed = { at: expect.any(String), part: BLOCK, kit: shop.value.kit };

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { FORMAT } from '../../src/store/records';
 import { loadChain, loadParts, loadShop, save } from '../../src/store/shop-store';
 import { emptyDatabase, putAnything, storedAt } from './support/database';
 import { inspection, part, shop, work } from './support/samples';
@@ -72,7 +73,7 @@ describe('records that cannot be read', () => {
     { ...part('p'), format: '1' },
   ];
   const newer = [
-    { ...part('p'), format: 2 },
+    { ...part('p'), format: FORMAT + 1 },
     { kind: 'part', format: 99 },
   ];
 
@@ -93,7 +94,7 @@ describe('records that cannot be read', () => {
   it('are counted in a chain too', async () => {
     await save([inspection('good', 'p')]);
     await putAnything('chain/p/inspection/bad', { kind: 'inspection' });
-    await putAnything('chain/p/work/later', { ...work('later', 'p'), format: 2 });
+    await putAnything('chain/p/work/later', { ...work('later', 'p'), format: FORMAT + 1 });
     expect(await loadChain('p')).toEqual({
       records: [inspection('good', 'p')],
       damaged: 1,
@@ -102,13 +103,13 @@ describe('records that cannot be read', () => {
   });
 
   it('are damaged where what belongs to every record of their kind is not there', async () => {
-    await putAnything('part/bare', { kind: 'part', format: 1 });
+    await putAnything('part/bare', { kind: 'part', format: FORMAT });
     await save([part('good')]);
     expect(await loadParts()).toEqual({ records: [part('good')], damaged: 1, newer: 0 });
   });
 
   it('leave the shop as it comes, and stay', async () => {
-    const later = { ...shop(), format: 2 };
+    const later = { ...shop(), format: FORMAT + 1 };
     await putAnything('shop', later);
     expect(await loadShop()).toEqual({ records: [], damaged: 0, newer: 1 });
     expect(await storedAt('shop')).toEqual(later);

@@ -65,3 +65,15 @@ describe('a record that needs no step', () => {
     expect(upgrade(at(5), STEPS, 4)).toEqual({ ok: false, reason: 'newer' });
   });
 });
+
+describe('a record of format 1, as the first version wrote it', () => {
+  const { changed: _, ...first } = part('p');
+
+  it('was last changed when it was made, as far as is known', () => {
+    const upgraded = upgrade({ ...first, format: 1 });
+    expect(upgraded).toEqual({
+      ok: true,
+      record: { ...part('p'), format: 2, changed: first.made },
+    });
+  });
+});

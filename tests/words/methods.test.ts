@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   chooseMethod,
   type FaceWork,
+  isAgainst,
   type MethodReason,
 } from '../../src/core/correction/method/choose-method';
 import { METHODS, USUAL_FINISHES } from '../../src/core/correction/method/usual-finish';
@@ -19,7 +20,6 @@ import {
   reasonInWords,
   setUpInWords,
   shimsInWords,
-  speaksAgainst,
 } from '../../src/words/methods';
 import { BLOCK } from '../core/support/worked-block';
 import { workedStep } from './support/worked';
@@ -29,7 +29,7 @@ const INCH = { size: 'in', deviation: 'tenths' } as const;
 
 /** The reason in both systems of units, and whether it speaks against. */
 function said(reason: MethodReason) {
-  return [reasonInWords(reason, METRIC), reasonInWords(reason, INCH), speaksAgainst(reason)];
+  return [reasonInWords(reason, METRIC), reasonInWords(reason, INCH), isAgainst(reason)];
 }
 
 describe('how much is to come off', () => {
@@ -163,7 +163,7 @@ describe('the way that is chosen', () => {
       { ...wedge, area: 15_000, roughness: 0.2 },
     ];
     const choices = works.flatMap((work) => chooseMethod(work));
-    for (const { suits, reasons } of choices) expect(reasons.some(speaksAgainst)).toBe(!suits);
+    for (const { suits, reasons } of choices) expect(reasons.some(isAgainst)).toBe(!suits);
     // Each way is here both where it suits and where it does not.
     const seen = new Set(choices.map(({ method, suits }) => `${method} ${suits}`));
     expect(seen.size).toBe(2 * METHODS.length);

@@ -9,8 +9,6 @@ import { fourSides } from './candidates/four-sides';
 import { microHeights, microPlaces } from './candidates/micrometer';
 import { bothSides, seatAgain, swings } from './candidates/nose-comparator';
 
-export type { Remedy } from './candidates/candidate';
-
 type Pair = Pick<Requirement, 'face' | 'datum'>;
 
 /** What a toolmaker could still do for `requirement`, the least work first. */

@@ -4,11 +4,11 @@
  *
  * @throws RangeError where the matrix is singular.
  */
-export function inverseOf(matrix: Float64Array, size: number): Float64Array {
+export function inverseOf(matrix: ArrayLike<number>, size: number): Float64Array {
   const width = 2 * size;
   const work = new Float64Array(size * width);
   for (let i = 0; i < size; i += 1) {
-    work.set(matrix.subarray(i * size, (i + 1) * size), i * width);
+    for (let j = 0; j < size; j += 1) work[i * width + j] = matrix[i * size + j]!;
     work[i * width + size + i] = 1;
   }
   for (let k = 0; k < size; k += 1) {

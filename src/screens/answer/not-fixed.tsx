@@ -1,4 +1,4 @@
-import type { Remedy } from '../../core/inspection/candidates';
+import type { Remedy } from '../../core/inspection/candidates/candidate';
 import { type Face, oppositeFace } from '../../core/part/faces';
 import type { SetupKind } from '../../entry/setup-entry';
 import { addSetups } from '../../state/chain';

@@ -39,7 +39,10 @@ export function SizeSheet({ entry, problems, onChange }: SizeSheetProps) {
           />
         ))}
       </div>
-      <Fold open={anySizeLimit(entry)} summary="Limits of the sizes, and the finish">
+      <Fold
+        open={anySizeLimit(entry) || finish.text.trim() !== ''}
+        summary="Limits of the sizes, and the finish"
+      >
         <Limits entry={entry} problems={problems} onChange={onChange} />
         <NumberField
           optional

@@ -1,4 +1,8 @@
-import { chooseMethod, type MethodChoice } from '../../core/correction/method/choose-method';
+import {
+  chooseMethod,
+  isAgainst,
+  type MethodChoice,
+} from '../../core/correction/method/choose-method';
 import type { PlanStep } from '../../core/correction/plan/plan';
 import { nextPass } from '../../core/correction/rates/next-pass';
 import { cutDepths } from '../../core/correction/setting/cut-depths';
@@ -21,7 +25,6 @@ import {
   reasonInWords,
   setUpInWords,
   shimsInWords,
-  speaksAgainst,
 } from '../../words/methods';
 import { nextPassInWords, rateBasisInWords } from '../../words/work';
 import { PressLimit } from './press-limit';
@@ -76,8 +79,8 @@ function Reasons({ choice }: { readonly choice: MethodChoice }) {
   return (
     <ul class="effects small">
       {choice.reasons.map((reason) => (
-        <li key={reason.kind} class={speaksAgainst(reason) ? undefined : 'soft'}>
-          {speaksAgainst(reason) ? '✕ ' : ''}
+        <li key={reason.kind} class={isAgainst(reason) ? undefined : 'soft'}>
+          {isAgainst(reason) ? '✕ ' : ''}
           {reasonInWords(reason, shop.value.units)}
         </li>
       ))}

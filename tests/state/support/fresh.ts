@@ -1,3 +1,4 @@
+import { vi } from 'vitest';
 import { chain } from '../../../src/state/chain';
 import { type SavingState, savingState } from '../../../src/state/saving';
 import { loading, parts, shop, unread } from '../../../src/state/shop';
@@ -5,8 +6,9 @@ import { emptyDatabase } from '../../store/support/database';
 
 const FIRST_SHOP = shop.value;
 
-/** The app as it starts on a device that has never seen it. */
+/** The app as it starts on a device that has never seen it, at the time that the samples are of. */
 export async function startAfresh(): Promise<void> {
+  vi.useFakeTimers({ now: new Date('2024-03-05T14:07:00.000Z'), toFake: ['Date'] });
   await emptyDatabase();
   chain.value = undefined;
   parts.value = new Map();

@@ -1,5 +1,5 @@
 import type { PartEntry } from '../../../src/entry/part-entry';
-import type { InspectionRecord, WorkRecord } from '../../../src/store/records';
+import { FORMAT, type InspectionRecord, type WorkRecord } from '../../../src/store/records';
 import { ENTRY } from '../../entry/support/part';
 import { assumption, noseSetup } from '../../entry/support/setups';
 import { micro } from '../../entry/support/typed';
@@ -17,8 +17,9 @@ export const BLOCK: PartEntry = {
 /** An open inspection of the part 'p': nose at 6, indicator at 80, the faces assumed parallel within 1 µm. */
 export function compared(id: string, right: string, left: string): InspectionRecord {
   return {
-    format: 1,
+    format: FORMAT,
     made: '2024-03-05T14:07:00.000Z',
+    changed: '2024-03-05T14:07:00.000Z',
     kind: 'inspection',
     id,
     part: 'p',

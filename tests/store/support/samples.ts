@@ -1,13 +1,18 @@
 import { defaultKit } from '../../../src/entry/kit-entry';
 import { blankPart } from '../../../src/entry/part-entry';
-import type {
-  InspectionRecord,
-  PartRecord,
-  ShopRecord,
-  WorkRecord,
+import {
+  FORMAT,
+  type InspectionRecord,
+  type PartRecord,
+  type ShopRecord,
+  type WorkRecord,
 } from '../../../src/store/records';
 
-const MADE = { format: 1, made: '2024-03-05T14:07:00.000Z' } as const;
+const MADE = {
+  format: FORMAT,
+  made: '2024-03-05T14:07:00.000Z',
+  changed: '2024-03-05T14:07:00.000Z',
+} as const;
 
 export function part(id: string, name = 'Try square block'): PartRecord {
   return { ...MADE, kind: 'part', id, example: false, entry: { ...blankPart('mm'), name } };

@@ -125,7 +125,8 @@ function finishOf(method: Method, { roughness: required }: FaceWork): MethodReas
   return { kind: 'finish', usual, required, fits, usuallyLapped };
 }
 
-function isAgainst(reason: MethodReason): boolean {
+/** True where it speaks against the way of working. */
+export function isAgainst(reason: MethodReason): boolean {
   if ('fits' in reason) return !reason.fits;
   return reason.kind === 'chuck' && !reason.holds;
 }

@@ -1,6 +1,6 @@
+import { inverseOf } from '../../linear-program/inverse';
 import { type Block, cornersOf } from '../../part/block';
 import { axesInFace, type Face } from '../../part/faces';
-import { invert } from '../../zones/form/minimax/invert';
 import {
   areaOf,
   type Corner,
@@ -96,6 +96,6 @@ function balanced(face: readonly Corner[]): {
 
 /** Pressure linear over a polygon, with a force of 1 and no moment about the origin. */
 function pressureOver(polygon: readonly Corner[]): Plane {
-  const [a, , , b, , , c] = invert(momentsOf(polygon), 3);
+  const [a, , , b, , , c] = inverseOf(momentsOf(polygon), 3);
   return [a!, b!, c!];
 }

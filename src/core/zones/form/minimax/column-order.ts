@@ -40,7 +40,7 @@ export function leaving({ members, inverse }: Reference, pulls: readonly number[
   return candidates[0]!;
 }
 
-function nothingIn(inverse: readonly number[], size: number, k: number): number {
+function nothingIn(inverse: Float64Array, size: number, k: number): number {
   let greatest = 0;
   for (let i = 0; i < size; i += 1) greatest = Math.max(greatest, Math.abs(inverse[k * size + i]!));
   return NOTHING * greatest;

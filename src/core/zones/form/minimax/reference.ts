@@ -1,5 +1,5 @@
+import { inverseOf } from '../../../linear-program/inverse';
 import type { Columns, Factors } from '../columns';
-import { invert } from './invert';
 
 /** Observations to be fitted by a sum of columns, one for each unknown. */
 export interface FitProblem {
@@ -22,7 +22,7 @@ export interface Reference {
   /** Member i is row i: 1, then its entries in the columns times its sign. */
   readonly matrix: readonly number[];
   /** Inverse of `matrix`: column i begins with the multiplier of member i, which is never below 0. */
-  readonly inverse: readonly number[];
+  readonly inverse: Float64Array;
 }
 
 /** What is fitted with all errors of a reference of one size. */
@@ -34,7 +34,7 @@ export interface LevelledFit {
 export function referenceOf({ columns }: FitProblem, members: readonly Member[]): Reference {
   const matrix: number[] = [];
   for (const member of members) appendRow(columns, member, matrix);
-  return { members, matrix, inverse: invert(matrix, members.length) };
+  return { members, matrix, inverse: inverseOf(matrix, members.length) };
 }
 
 /** Appends 1, then the entries of one observation in the columns times its sign. */

@@ -1,6 +1,6 @@
+import { inverseOf } from '../../../linear-program/inverse';
 import { type Columns, errorAt, type Factors, furthestAt, worstAt } from '../columns';
 import { isBelowZero } from './column-order';
-import { identity, invert } from './invert';
 import { appendRow, type FitProblem, type Member, type Reference, referenceOf } from './reference';
 
 /** A row that stands out of those before it by less than this part of its entries adds nothing. */
@@ -41,15 +41,15 @@ export function startingReference(problem: FitProblem, greatest: number): Refere
 interface Rows {
   readonly rows: readonly number[];
   /** Inverse of the matrix of these rows. */
-  readonly inverse: readonly number[];
+  readonly inverse: Float64Array;
 }
 
 /** Begins from unit rows and replaces each by the row that stands out of the others most. */
 function independentRows({ columns, observations }: FitProblem, floor: number): Rows {
   const size = columns.count;
-  const matrix = identity(size);
+  const matrix = unitMatrix(size);
   const rows: number[] = [];
-  let inverse: readonly number[] = matrix;
+  let inverse = matrix;
   for (let k = 0; k < size; k += 1) {
     const square = factorsOf(size, (j) => inverse[j * size + k]!);
     const row = furthestAt(columns, square, observations, floor);
@@ -66,9 +66,15 @@ function independentRows({ columns, observations }: FitProblem, floor: number): 
       throw new RangeError('The columns are not independent');
     }
     rows.push(row);
-    inverse = invert(matrix, size);
+    inverse = inverseOf(matrix, size);
   }
   return { rows, inverse };
+}
+
+function unitMatrix(size: number): Float64Array {
+  const matrix = new Float64Array(size * size);
+  for (let at = 0; at < size * size; at += size + 1) matrix[at] = 1;
+  return matrix;
 }
 
 function factorsOf(size: number, factor: (j: number) => number): Factors {
