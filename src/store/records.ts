@@ -26,6 +26,10 @@ export interface PartRecord extends RecordBase {
   readonly example: boolean;
   /** Present once the part is closed: with which readings it was let go. */
   readonly closed?: { readonly at: string; readonly inspection: string };
+  /** Present while the part is put away: it stays on record and can be found. */
+  readonly archived?: { readonly at: string };
+  /** Present once the part is removed: nothing of it is lost until somebody has it erased. */
+  readonly removed?: { readonly at: string };
 }
 
 /** One inspection of a part: everything that was typed at the plate. */
@@ -82,6 +86,8 @@ export interface ShopRecord extends RecordBase {
   readonly methodLimits?: MethodLimitsEntry;
   /** Since when the rate of a way of working is learned anew, by the name of the way. */
   readonly learnedSince?: Readonly<Record<string, string>>;
+  /** When a comparator was set anew, by the name of its history: its next zero begins a new run. */
+  readonly setAnew?: Readonly<Record<string, readonly string[]>>;
 }
 
 export interface NamedKit {
@@ -96,4 +102,42 @@ export interface ShopUnits {
   readonly deviation: Exclude<LengthUnit, 'in'>;
 }
 
-export type StoredRecord = PartRecord | InspectionRecord | WorkRecord | ShopRecord;
+/** What somebody entered: nothing else can make it again. */
+export type EnteredRecord = PartRecord | InspectionRecord | WorkRecord | ShopRecord;
+
+/** An earlier state of a record, kept in full when another took its place: then it was made. It never changes. */
+export interface VersionRecord extends RecordBase {
+  readonly kind: 'version';
+  /** Key of the record that it is a state of. */
+  readonly of: string;
+  /** When the state that is kept was last changed: with `of` it tells the state from all others. */
+  readonly id: string;
+  readonly record: EnteredRecord;
+  /** Why another state took its place. */
+  readonly why: string;
+}
+
+/**
+ * Where a part stands, for the list of all parts: worked out from its chain and made again from it
+ * at any time, so that it belongs in no backup.
+ */
+export interface SummaryRecord extends RecordBase {
+  readonly kind: 'summary';
+  readonly part: string;
+  /** None while what it was worked out from has changed since. */
+  readonly standing?: Standing;
+}
+
+/** What the latest readings of a part say. */
+export interface Standing {
+  /** When they were begun; none where nothing has been read. */
+  readonly read?: string;
+  /** The probability that the part conforms, of each requirement that the readings fix. */
+  readonly probabilities: readonly number[];
+  /** How many requirements they do not fix. */
+  readonly notFixed: number;
+  /** Mark of the kit that open readings were reckoned with: they follow the kit of the shop. */
+  readonly kit?: number;
+}
+
+export type StoredRecord = EnteredRecord | VersionRecord | SummaryRecord;

@@ -1,7 +1,15 @@
 import { get, promisifyRequest } from 'idb-keyval';
 import { records } from './database';
-import { chainPrefix, keyOf, PART_PREFIX, SHOP_KEY } from './keys';
-import type { InspectionRecord, PartRecord, ShopRecord, StoredRecord, WorkRecord } from './records';
+import { chainPrefix, keyOf, PART_PREFIX, SHOP_KEY, SUMMARY_PREFIX, versionPrefix } from './keys';
+import type {
+  InspectionRecord,
+  PartRecord,
+  ShopRecord,
+  StoredRecord,
+  SummaryRecord,
+  VersionRecord,
+  WorkRecord,
+} from './records';
 import { upgrade } from './upgrades';
 
 /** Records that could be read, and how many could not: those stay in the database untouched. */
@@ -39,6 +47,16 @@ export function loadParts(): Promise<Loaded<PartRecord>> {
 /** Everything that happened to one part. */
 export function loadChain(part: string): Promise<Loaded<InspectionRecord | WorkRecord>> {
   return loadRange<InspectionRecord | WorkRecord>(chainPrefix(part));
+}
+
+/** The earlier states of what happened to one part. */
+export function loadVersions(part: string): Promise<Loaded<VersionRecord>> {
+  return loadRange<VersionRecord>(versionPrefix(chainPrefix(part)));
+}
+
+/** Where the parts stand, as far as it has been worked out. */
+export function loadSummaries(): Promise<Loaded<SummaryRecord>> {
+  return loadRange<SummaryRecord>(SUMMARY_PREFIX);
 }
 
 async function loadRange<R extends StoredRecord>(prefix: string): Promise<Loaded<R>> {

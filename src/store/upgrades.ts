@@ -1,4 +1,4 @@
-import { FORMAT, type StoredRecord } from './records';
+import { type EnteredRecord, FORMAT, type StoredRecord, type VersionRecord } from './records';
 
 /** One step from a format to the next, on a record as it was read. */
 export type UpgradeStep = (record: Record<string, unknown>) => Record<string, unknown>;
@@ -15,6 +15,8 @@ const NEEDED: Readonly<Record<StoredRecord['kind'], Readonly<Record<string, stri
   inspection: { made: 'string', id: 'string', part: 'string', setups: 'object' },
   work: { made: 'string', id: 'string', part: 'string', after: 'string', amount: 'object' },
   shop: { made: 'string', kit: 'object', units: 'object' },
+  version: { made: 'string', of: 'string', id: 'string', record: 'object' },
+  summary: { made: 'string', part: 'string' },
 };
 
 /** A stored value as a record of today's format, or why it cannot be. */
@@ -45,7 +47,21 @@ export function upgrade(
       return { ok: false, reason: 'damaged' };
     }
   }
-  return { ok: true, record: record as unknown as StoredRecord };
+  const upgraded = record as unknown as StoredRecord;
+  return upgraded.kind === 'version'
+    ? withStateUpgraded(upgraded, steps, current)
+    : { ok: true, record: upgraded };
+}
+
+/** The state that is kept is of the format of its day, and has a way of its own to go. */
+function withStateUpgraded(
+  version: VersionRecord,
+  steps: ReadonlyMap<number, UpgradeStep>,
+  current: number,
+): Upgraded {
+  const state = upgrade(version.record, steps, current);
+  if (!state.ok) return state;
+  return { ok: true, record: { ...version, record: state.record as EnteredRecord } };
 }
 
 function hasFormat(stored: unknown): stored is Record<string, unknown> & { format: number } {

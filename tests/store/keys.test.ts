@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { chainPrefix, keyOf, PART_PREFIX } from '../../src/store/keys';
-import { inspection, part, shop, work } from './support/samples';
+import { inspection, part, shop, summary, version, work } from './support/samples';
 
 describe('the key of a record', () => {
   // Keys lie in people's browsers: a change of one loses sight of what is stored.
@@ -11,6 +11,10 @@ describe('the key of a record', () => {
       'chain/p/work/w',
       'shop',
     ]);
+    expect(keyOf(version(inspection('i', 'p')))).toBe(
+      'version/chain/p/inspection/i/2024-03-05T14:07:00.000Z',
+    );
+    expect(keyOf(summary('p'))).toBe('summary/p');
   });
 
   it('begins with the prefix that it is read by, and with no other', () => {

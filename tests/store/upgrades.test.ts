@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type UpgradeStep, upgrade } from '../../src/store/upgrades';
-import { part } from './support/samples';
+import { part, version } from './support/samples';
 
 /** A step that writes down that it ran, and on what. */
 const noting = (name: string): UpgradeStep => {
@@ -75,5 +75,22 @@ describe('a record of format 1, as the first version wrote it', () => {
       ok: true,
       record: { ...part('p'), format: 2, changed: first.made },
     });
+  });
+});
+
+describe('an earlier state that was kept', () => {
+  it('goes through the steps of its own format, whatever the format of its keeping', () => {
+    const kept = { ...version(part('p')), format: 3, record: at(2) };
+    const ran = ['two to three, given 2', 'three to four, given 3'];
+    expect(upgrade(kept, STEPS, 4)).toMatchObject({
+      ok: true,
+      record: { format: 4, ran: ran.slice(1), record: { ...at(4), ran } },
+    });
+  });
+
+  it('is damaged or newer where the state in it is', () => {
+    const holding = (record: object) => upgrade({ ...version(part('p')), record });
+    expect(holding({ ...part('p'), entry: undefined })).toEqual({ ok: false, reason: 'damaged' });
+    expect(holding(at(99))).toEqual({ ok: false, reason: 'newer' });
   });
 });

@@ -1,10 +1,14 @@
 import { defaultKit } from '../../../src/entry/kit-entry';
 import { blankPart } from '../../../src/entry/part-entry';
+import { keyOf } from '../../../src/store/keys';
 import {
+  type EnteredRecord,
   FORMAT,
   type InspectionRecord,
   type PartRecord,
   type ShopRecord,
+  type SummaryRecord,
+  type VersionRecord,
   type WorkRecord,
 } from '../../../src/store/records';
 
@@ -41,6 +45,16 @@ export function work(id: string, ofPart: string): WorkRecord {
 export function shop(level = '95'): ShopRecord {
   const units = { size: 'mm', deviation: 'µm' } as const;
   return { ...MADE, kind: 'shop', kit: defaultKit(), units, level };
+}
+
+/** The state of `record` as it was kept. */
+export function version(record: EnteredRecord): VersionRecord {
+  const id = record.changed;
+  return { ...MADE, kind: 'version', of: keyOf(record), id, record, why: 'A slip' };
+}
+
+export function summary(ofPart: string): SummaryRecord {
+  return { ...MADE, kind: 'summary', part: ofPart };
 }
 
 /** A value that no database takes: it holds a function. */
