@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { chain, type Link, openChain } from '../state/chain';
+import { drawnChain, type Link, openChain } from '../state/chain';
 import { loading, parts } from '../state/shop';
 import type { PartRecord } from '../store/records';
 import { Page } from '../widgets/page';
@@ -17,7 +17,7 @@ export function WithPart({ id, children }: WithPartProps) {
     void openChain(id);
   }, [id]);
   const part = parts.value.get(id);
-  const open = chain.value?.part === id ? chain.value : undefined;
+  const open = drawnChain.value?.part === id ? drawnChain.value : undefined;
   if (part !== undefined && open !== undefined) return <>{children(part, open.links)}</>;
   const text =
     loading.value === 'ready' && part === undefined

@@ -1,4 +1,4 @@
-import { signal } from '@preact/signals';
+import { effect, signal } from '@preact/signals';
 import type { Removal } from '../core/correction/removal';
 import { newSetup, readAgain } from '../entry/new-setup';
 import { isUpright, type PairToRead, pairsToRead } from '../entry/pairs-to-read';
@@ -6,6 +6,7 @@ import type { PartEntry } from '../entry/part-entry';
 import type { SetupEntry, SetupKind } from '../entry/setup-entry';
 import type { InspectionRecord, PartRecord, WorkRecord } from '../store/records';
 import { loadChain } from '../store/shop-store';
+import { afterFrame } from './after-frame';
 import { keep, keepLeftBehind } from './saving';
 import {
   changedNow,
@@ -23,10 +24,37 @@ import {
 /** One link of a part's chain. */
 export type Link = InspectionRecord | WorkRecord;
 
+interface Chain {
+  readonly part: string;
+  readonly links: readonly Link[];
+}
+
 /** What happened to the part that is open, oldest first; undefined until the database has answered. */
-export const chain = signal<{ readonly part: string; readonly links: readonly Link[] } | undefined>(
-  undefined,
-);
+export const chain = signal<Chain | undefined>(undefined);
+
+/**
+ * The chain as the screens draw it. What is typed into it follows once the frame of the keystroke is
+ * on the screen: in that frame nothing is drawn but the answer in a line.
+ */
+export const drawnChain = signal(chain.value);
+
+effect(() => {
+  const now = chain.value;
+  const drawn = drawnChain.peek();
+  const draw = () => {
+    drawnChain.value = now;
+  };
+  const isTyping = now !== undefined && drawn !== undefined && hasSameLinks(now, drawn);
+  return isTyping ? afterFrame(draw) : draw();
+});
+
+function hasSameLinks(one: Chain, other: Chain): boolean {
+  return (
+    one.part === other.part &&
+    one.links.length === other.links.length &&
+    one.links.every(({ id }, index) => id === other.links[index]?.id)
+  );
+}
 
 /** The part that was asked for last. */
 let wanted: string | undefined;
@@ -94,7 +122,16 @@ export function latestInspection(links: readonly Link[]): InspectionRecord | und
 
 /** The same inspection as it is by now: a screen may still show what it was a moment ago. */
 function asItIs(inspection: InspectionRecord): InspectionRecord {
-  const { part, links } = chain.peek() ?? {};
+  return within(chain.peek(), inspection);
+}
+
+/** The same for a screen that is to follow each keystroke at once. */
+export function followed(inspection: InspectionRecord): InspectionRecord {
+  return within(chain.value, inspection);
+}
+
+function within(of: Chain | undefined, inspection: InspectionRecord): InspectionRecord {
+  const { part, links } = of ?? {};
   const now = part === inspection.part && links?.find(({ id }) => id === inspection.id);
   return now && now.kind === 'inspection' ? now : inspection;
 }

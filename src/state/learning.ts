@@ -5,7 +5,7 @@ import { priorRate } from '../core/correction/rates/prior';
 import { type WayOfWorking, wayName, workKindOf } from '../entry/way-of-working';
 import type { PartRecord, WorkRecord } from '../store/records';
 import { loadChain } from '../store/shop-store';
-import { chain, type Link, putWork } from './chain';
+import { chain, drawnChain, type Link, putWork } from './chain';
 import { workOutcome } from './outcomes';
 import { keep } from './saving';
 import { changedNow, now, parts, shop } from './shop';
@@ -24,13 +24,13 @@ const gathered = signal<ReadonlyMap<string, readonly LearnedPass[]>>(new Map());
 
 /** Passes of the part that is open: they follow what is typed. */
 const ofOpenPart = computed<readonly LearnedPass[]>(() => {
-  const part = parts.value.get(chain.value?.part ?? '');
-  return part === undefined ? [] : passesOf(part, chain.value?.links ?? []);
+  const part = parts.value.get(drawnChain.value?.part ?? '');
+  return part === undefined ? [] : passesOf(part, drawnChain.value?.links ?? []);
 });
 
 /** Every pass of the shop, oldest first; those of other parts once they have been gathered. */
 export const passes = computed<readonly LearnedPass[]>(() => {
-  const others = [...gathered.value].filter(([part]) => part !== chain.value?.part);
+  const others = [...gathered.value].filter(([part]) => part !== drawnChain.value?.part);
   return [...others.flatMap(([, some]) => some), ...ofOpenPart.value]
     .map((pass) => ({ ...pass, counts: isCounted(pass) }))
     .sort((a, b) => a.work.made.localeCompare(b.work.made));

@@ -2,11 +2,13 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { withReading } from '../../src/entry/placings';
 import {
   addSetups,
+  beginInspection,
   chain,
   changeSetup,
   changeSetups,
   closeInspection,
   closePart,
+  drawnChain,
   latestInspection,
   leaveOut,
   openChain,
@@ -162,4 +164,27 @@ it('a part is closed with the readings that it is let go with, in one transactio
   reopenPart(closed!);
   expect(parts.value.get('p')).toEqual(record);
   expect(latest().closed).toBeDefined();
+});
+
+describe('the chain as it is drawn', () => {
+  it('follows what is typed a turn later, and a link more at once', async () => {
+    await open(compared('i', '34', '31'));
+    const before = chain.value;
+    changeSetups(latest(), () => []);
+    expect(drawnChain.value).toBe(before);
+    await vi.waitFor(() => expect(drawnChain.value).toBe(chain.value));
+    beginInspection('p', BLOCK);
+    expect(drawnChain.value).toBe(chain.value);
+  });
+
+  it('leaves out the states that were gone before their turn', async () => {
+    await open(compared('i', '34', '31'));
+    const drawn: unknown[] = [];
+    const stop = drawnChain.subscribe((now) => drawn.push(now));
+    changeSetups(latest(), (setups) => setups.slice(1));
+    changeSetups(latest(), () => []);
+    await vi.waitFor(() => expect(drawnChain.value).toBe(chain.value));
+    stop();
+    expect(drawn).toHaveLength(2);
+  });
 });

@@ -55,7 +55,7 @@ function Plate({ part, inspection, links }: PlateProps) {
       back={{ to: to.part(part.id), name: 'the part' }}
       side={units.button}
       opened={units.panel}
-      pinned={<SoFar worked={worked} onShow={showAnswer} />}
+      pinned={<SoFar part={part} inspection={inspection} onShow={showAnswer} />}
       wide
     >
       <PlateParts now={{ part, inspection, worked, isLast }} answer={answer} onDone={showAnswer} />
@@ -92,8 +92,7 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
     return () => root.removeEventListener(ENTRY_DONE, onDone);
   }, [onDone]);
 
-  const first = useLater(now);
-  const second = useLater(first);
+  const second = useLater(now);
   const third = useLater(second);
   // Plans take a turn to be worked out, and one to be drawn.
   useMemo(() => adviceOn(third.worked)?.plans, [third]);
@@ -103,9 +102,9 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
       <div class="plate-part" ref={readings}>
         {useMemo(
           () => (
-            <ReadingsPart {...first} />
+            <ReadingsPart {...now} />
           ),
-          [first],
+          [now],
         )}
       </div>
       <div class="plate-part" ref={answer}>

@@ -1,19 +1,23 @@
 import type { Finding } from '../../core/inspection/findings';
 import { expanded } from '../../core/statistics/coverage';
-import type { Worked } from '../../state/answers';
+import { type Worked, workOut } from '../../state/answers';
+import { followed } from '../../state/chain';
 import { shop } from '../../state/shop';
+import type { InspectionRecord, PartRecord } from '../../store/records';
 import { VerdictBadge } from '../../widgets/verdict-badge';
 import { requirementName } from '../../words/faces';
 import { leanInWords } from '../../words/leans';
 import { withDoubt } from '../../words/numbers';
 
 interface SoFarProps {
-  readonly worked: Worked;
+  readonly part: PartRecord;
+  readonly inspection: InspectionRecord;
   readonly onShow: () => void;
 }
 
 /** The answer in a line, always in sight while readings go in. */
-export function SoFar({ worked, onShow }: SoFarProps) {
+export function SoFar({ part, inspection, onShow }: SoFarProps) {
+  const worked = workOut(followed(inspection), part.entry);
   const finding = mostTelling(worked.answer?.findings ?? []);
   return (
     <button type="button" class="so-far" onClick={onShow}>
