@@ -6,6 +6,7 @@ import { loading, newId, newRecord, parts, putPart, shop } from '../state/shop';
 import type { PartRecord } from '../store/records';
 import { Mark } from '../widgets/drawings/mark';
 import { Page } from '../widgets/page';
+import { GoOn } from './go-on';
 import { to } from './paths';
 
 /** All parts; the way to a new one. */
@@ -37,6 +38,7 @@ export function BenchScreen() {
     <Page title="Highedge" side={<KitLink />}>
       {loading.value === 'ready' && listed.length === 0 && <Welcome />}
       <div class="stack">
+        <GoOn />
         <button type="button" class="button button-main button-wide" onClick={begin}>
           New part
         </button>

@@ -1,5 +1,13 @@
 import { useEffect, useState } from 'preact/hooks';
-import { eraseFrom, goToNext, hasOwnKeypad, isLast, turnSign, typeInto } from './number-fields';
+import {
+  eraseFrom,
+  goToNext,
+  hasOwnKeypad,
+  isLast,
+  isNumberField,
+  turnSign,
+  typeInto,
+} from './number-fields';
 
 const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3'];
 
@@ -89,8 +97,7 @@ function useFocusedNumberField(): HTMLInputElement | undefined {
 
 function focusedNumberField(): HTMLInputElement | undefined {
   const focused = document.activeElement;
-  const isField = focused instanceof HTMLInputElement && focused.dataset.number !== undefined;
-  return isField ? focused : undefined;
+  return isNumberField(focused) ? focused : undefined;
 }
 
 /**

@@ -46,6 +46,23 @@ export function goToFirstEmpty(root: HTMLElement): void {
   if (empty !== undefined) focusField(empty);
 }
 
+/** Goes back to a field that was left, with the caret after what stands in it, to be gone on with. */
+export function goBackTo(input: HTMLInputElement): void {
+  input.focus({ preventScroll: true });
+  input.setSelectionRange(input.value.length, input.value.length);
+  input.scrollIntoView({ block: 'center' });
+}
+
+/** True for a field that takes a number. */
+export function isNumberField(target: unknown): target is HTMLInputElement {
+  return target instanceof HTMLInputElement && target.dataset.number !== undefined;
+}
+
+/** What a field is called on the screen. */
+export function labelOf(input: HTMLInputElement): string {
+  return input.labels?.[0]?.textContent ?? '';
+}
+
 function focusField(input: HTMLInputElement): void {
   input.focus({ preventScroll: true });
   input.select();

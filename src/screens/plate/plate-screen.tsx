@@ -6,7 +6,7 @@ import { type Worked, workOut } from '../../state/answers';
 import type { Link } from '../../state/chain';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { useLater } from '../../widgets/later';
-import { ENTRY_DONE, goToFirstEmpty } from '../../widgets/number-fields';
+import { ENTRY_DONE } from '../../widgets/number-fields';
 import { Page } from '../../widgets/page';
 import { useStayAwake } from '../../widgets/stay-awake';
 import { AnswerPart } from '../answer/answer-part';
@@ -14,6 +14,7 @@ import { to } from '../paths';
 import { useUnitsButton } from '../units-button';
 import { Message, WithPart } from '../with-part';
 import { CorrectionPart } from '../work/correction-part';
+import { useKeptPlace } from './kept-place';
 import { ReadingsPart } from './readings-part';
 import { SoFar } from './so-far';
 
@@ -87,10 +88,10 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
   useEffect(() => {
     const root = readings.current;
     if (root === null) return;
-    goToFirstEmpty(root);
     root.addEventListener(ENTRY_DONE, onDone);
     return () => root.removeEventListener(ENTRY_DONE, onDone);
   }, [onDone]);
+  useKeptPlace(readings, now.inspection);
 
   const second = useLater(now);
   const third = useLater(second);

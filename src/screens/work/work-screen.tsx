@@ -1,9 +1,11 @@
+import { useEffect } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
 import { stepOf } from '../../core/correction/plan/steps';
 import { workOut } from '../../state/answers';
 import { type Link, latestInspection } from '../../state/chain';
 import { usualWay, wayOf } from '../../state/learning';
 import { inspectionBefore, removalAdvised, workOutcome } from '../../state/outcomes';
+import { notePlace } from '../../state/place-left';
 import { shop } from '../../state/shop';
 import type { PartRecord, WorkRecord } from '../../store/records';
 import { Page } from '../../widgets/page';
@@ -48,8 +50,12 @@ function WorkLog({ part, work, links }: WorkLogProps) {
   const isLast = links.at(-1)?.id === work.id;
   const again = useBeginReadings(part);
   useGatheredPasses();
+  const title = `Work the ${work.face}`;
+  useEffect(() => {
+    if (isLast) notePlace({ part: part.id, address: to.work(part.id, work.id), what: title });
+  }, [part.id, work.id, title, isLast]);
   return (
-    <Page title={`Work the ${work.face}`} back={{ to: to.part(part.id), name: 'the part' }}>
+    <Page title={title} back={{ to: to.part(part.id), name: 'the part' }}>
       <Advice part={part} work={work} links={links} />
       <WorkFields work={work} />
       {outcome !== undefined && (
