@@ -1,7 +1,8 @@
 // @ts-check
 /**
- * Takes a picture of every screen of the built app, at phone and at desk size, light and dark, into
- * test-results/pictures; and the one that the README shows. Run `npm run build` first.
+ * Takes a picture of every screen of the built app, at phone and at desk size and 320 px wide, light
+ * and dark, into test-results/pictures; and the one that the README shows. Run `npm run build` first.
+ * What is given after it is what a picture's name must begin with: 'desk, dark' for a few of them.
  */
 import { spawn } from 'node:child_process';
 import { mkdirSync } from 'node:fs';
@@ -16,42 +17,54 @@ const README_PICTURE = 'tests/pictures/at-the-plate.png';
 const SIZES = /** @type {const} */ ({
   phone: { width: 412, height: 915 },
   desk: { width: 1440, height: 900 },
+  narrow: { width: 320, height: 640 },
 });
 
 /** @typedef {import('@playwright/test').Page} Page */
 
 /**
  * @param {Page} page
- * @param {(name: string) => Promise<void>} show takes the picture of the screen as it is
+ * @param {(name: string, how?: 'as seen') => Promise<void>} show takes the picture of the whole screen, or of what is in sight
  */
 async function walk(page, show) {
   /** @param {string} name @param {string} text */
   const type = (name, text) => page.getByRole('textbox', { name, exact: true }).fill(text);
+  const leaveField = () => page.getByRole('heading', { level: 1 }).click();
   await page.goto(ADDRESS);
   await page.getByRole('button', { name: 'New part' }).waitFor();
-  await show('bench');
+  await show('bench, empty');
   await page.goto(`${ADDRESS}?example`);
   await type('Right side', '41');
-  await show('plate, typing');
+  await show('plate, typing', 'as seen');
+  await type('Left side', '2.9.');
+  await leaveField();
+  await show('plate, slip of typing');
   await type('Left side', '29');
-  await page.getByRole('heading', { level: 1 }).click();
+  await leaveField();
   await page.getByText('Faces that cannot do it alone').click();
+  await page.getByText('Show the working').first().click();
   await show('plate, answered');
+  await page.getByRole('button', { name: /Units/ }).click();
+  await show('plate, units', 'as seen');
+  await page.getByRole('button', { name: /Units/ }).click();
   await page.getByRole('button', { name: 'I work the bottom' }).first().click();
   await type('How much', '12');
   await show('work');
   await page.getByRole('button', { name: 'Measure again' }).click();
   await type('Right side', '36');
   await type('Left side', '34');
+  await show('plate, measured again');
   await page.getByRole('link', { name: 'Back to the part' }).click();
   await page.getByRole('heading', { name: 'Its story' }).waitFor();
   await show('part');
   await page.getByRole('link', { name: 'Change' }).click();
   await page.getByRole('heading', { name: 'What the drawing asks' }).waitFor();
   await show('drawing');
-  await page.goto(`${ADDRESS}kit`);
-  await page.getByRole('heading', { name: 'How good the kit is' }).waitFor();
-  await show('kit');
+  for (const address of ['kit', 'rates', 'no-such-place', '']) {
+    await page.goto(ADDRESS + address);
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    await show(address || 'bench');
+  }
 }
 
 /** The README's picture: what is typed, what it means and what to take off, side by side. @param {import('@playwright/test').Browser} browser */
@@ -102,22 +115,28 @@ try {
     await new Promise((resolve) => setTimeout(resolve, 100));
   }
   mkdirSync(PICTURES, { recursive: true });
+  const wanted = process.argv[2] ?? '';
   for (const [name, viewport] of Object.entries(SIZES)) {
     for (const colorScheme of /** @type {const} */ (['light', 'dark'])) {
-      const isMobile = name === 'phone';
+      const series = `${name}, ${colorScheme}`;
+      if (!series.startsWith(wanted)) continue;
+      const isMobile = name !== 'desk';
       const context = await browser.newContext({
         ...{ viewport, colorScheme, isMobile, hasTouch: isMobile, reducedMotion: 'reduce' },
       });
       const page = await context.newPage();
-      await walk(page, async (screen) => {
+      await walk(page, async (screen, how) => {
         await page.waitForTimeout(300);
-        const path = `${PICTURES}/${name}, ${colorScheme}, ${screen}.png`;
-        await page.screenshot({ path, fullPage: true });
+        // On a screen as high as the page, what is pinned stands where it belongs.
+        const height = await page.evaluate(() => document.documentElement.scrollHeight);
+        if (how !== 'as seen') await page.setViewportSize({ ...viewport, height });
+        await page.screenshot({ path: `${PICTURES}/${series}, ${screen}.png` });
+        await page.setViewportSize(viewport);
       });
       await context.close();
     }
   }
-  await readmePicture(browser);
+  if (wanted === '') await readmePicture(browser);
 } finally {
   await browser.close();
   server.kill();

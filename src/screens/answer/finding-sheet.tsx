@@ -4,10 +4,11 @@ import type { PartEntry } from '../../entry/part-entry';
 import type { Worked } from '../../state/answers';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
+import { ZoneScale } from '../../widgets/drawings/zone-scale';
+import { Found } from '../../widgets/found';
 import { Later } from '../../widgets/later';
 import { RequirementFrame } from '../../widgets/requirement-frame';
-import { VerdictBadge } from '../../widgets/verdict-badge';
-import { withDoubt } from '../../words/numbers';
+import { deviation as shown } from '../../words/numbers';
 import { seatingsInWords, verdictInWords } from '../../words/verdicts';
 import { AssumptionWarning } from './assumption-warning';
 import { Chance } from './chance';
@@ -40,13 +41,24 @@ export function FindingSheet({ finding, entry, inspection, worked }: FindingShee
           tolerance={typed === undefined ? '' : `${typed.text.trim()} ${typed.unit}`}
           datumA={entry.datum}
         />
-        {finding.fixed && !isPending && <VerdictBadge verdict={finding.verdict} />}
       </div>
       {finding.fixed ? (
         <>
-          <p class="big-number">
-            {withDoubt(finding.zone.width, expanded(finding.zone), deviation)}
-          </p>
+          <Found
+            value={finding.zone.width}
+            expanded={expanded(finding.zone)}
+            unit={deviation}
+            verdict={isPending ? undefined : finding.verdict}
+          />
+          {!hasForm && (
+            <ZoneScale
+              limit={requirement.tolerance}
+              limitText={shown(requirement.tolerance, deviation)}
+              value={finding.zone.width}
+              expanded={expanded(finding.zone)}
+              verdict={finding.verdict}
+            />
+          )}
           {hasForm ? <WithForm finding={finding} /> : <p>{verdictInWords(finding)}</p>}
           {finding.seatings !== undefined && <p>{seatingsInWords(finding.seatings)}</p>}
           {finding.assumed && <AssumptionWarning />}

@@ -1,0 +1,33 @@
+import type { Verdict } from '../../core/verdict/conformity';
+import { Drawing } from './drawing';
+import { axisOver } from './error-axis';
+import { ErrorBar } from './error-bar';
+import { ErrorScale } from './error-scale';
+import { LINE } from './geometry';
+
+interface ZoneScaleProps {
+  /** In any unit, the same as that of the value. */
+  readonly limit: number;
+  /** Text at the limit line. */
+  readonly limitText: string;
+  readonly value: number;
+  /** Expanded uncertainty: the whisker is value ± this. */
+  readonly expanded: number;
+  readonly verdict: Verdict;
+}
+
+const BAR = 16;
+const REACH = BAR / 2 + 4;
+
+/** One value against its limit: how far in or out it is, and whether its doubt reaches over. */
+export function ZoneScale({ limit, limitText, verdict, ...error }: ZoneScaleProps) {
+  const axis = axisOver(limit, [error]);
+  const y = REACH + 2;
+  const foot = 2 * REACH + 5;
+  return (
+    <Drawing height={foot + LINE}>
+      <ErrorBar axis={axis} error={{ ...error, verdict }} y={y} height={BAR} />
+      <ErrorScale axis={axis} text={limitText} bars={[y]} reach={REACH} foot={foot} />
+    </Drawing>
+  );
+}
