@@ -14,6 +14,9 @@ const DrawingScreen = lazy(
 );
 const PlateScreen = lazy(async () => (await import('./screens/plate/plate-screen')).PlateScreen);
 const WorkScreen = lazy(async () => (await import('./screens/work/work-screen')).WorkScreen);
+const CompareScreen = lazy(
+  async () => (await import('./screens/story/compare-screen')).CompareScreen,
+);
 
 function Lost() {
   return <Message title="Highedge" text="There is nothing at this address." />;
@@ -31,6 +34,7 @@ export function App() {
         <Route path={ROUTES.drawing} component={DrawingScreen} />
         <Route path={ROUTES.plate} component={PlateScreen} />
         <Route path={ROUTES.work} component={WorkScreen} />
+        <Route path={ROUTES.compare} component={CompareScreen} />
         <Route default component={Lost} />
       </Router>
       <Keypad />

@@ -10,6 +10,7 @@ export const ROUTES = {
   drawing: `${BASE}part/:part/drawing`,
   plate: `${BASE}part/:part/readings/:inspection`,
   work: `${BASE}part/:part/work/:work`,
+  compare: `${BASE}part/:part/compare`,
 } as const;
 
 /** Addresses of the screens. */
@@ -23,4 +24,10 @@ export const to = {
   drawing: (part: string) => `${BASE}part/${part}/drawing`,
   plate: (part: string, inspection: string) => `${BASE}part/${part}/readings/${inspection}`,
   work: (part: string, work: string) => `${BASE}part/${part}/work/${work}`,
+  /** Two states of inspections, by their keys; left out, the screen takes the last two. */
+  compare: (part: string, one?: string, other?: string) => {
+    const chosen =
+      one === undefined || other === undefined ? '' : `?${new URLSearchParams({ one, other })}`;
+    return `${BASE}part/${part}/compare${chosen}`;
+  },
 } as const;

@@ -5,7 +5,7 @@ import { isUpright, type PairToRead, pairsToRead } from '../entry/pairs-to-read'
 import type { PartEntry } from '../entry/part-entry';
 import type { SetupEntry, SetupKind } from '../entry/setup-entry';
 import type { InspectionRecord, PartRecord, WorkRecord } from '../store/records';
-import { loadChain } from '../store/shop-store';
+import { loadChain, loadVersions } from '../store/shop-store';
 import { afterFrame } from './after-frame';
 import { keep, keepLeftBehind } from './saving';
 import {
@@ -20,6 +20,7 @@ import {
   shop,
   unread,
 } from './shop';
+import { showVersions, versionOf, versions } from './versions';
 
 /** One link of a part's chain. */
 export type Link = InspectionRecord | WorkRecord;
@@ -65,16 +66,18 @@ export async function openChain(part: string): Promise<void> {
   if (chain.value?.part === part) return;
   chain.value = undefined;
   await keepLeftBehind();
-  const loaded = await loadChain(part).catch((error: unknown) => {
+  const both = await Promise.all([loadChain(part), loadVersions(part)]).catch((error: unknown) => {
     console.error(error);
     loading.value = 'failed';
   });
-  if (loaded === undefined) return;
+  if (both === undefined) return;
   // Another part may have been asked for since, or this one opened by an earlier call.
   if (wanted !== part || chain.peek()?.part === part) return;
-  if (loaded.damaged + loaded.newer > 0) {
-    unread.value = { damaged: loaded.damaged, newer: loaded.newer };
-  }
+  const [loaded, earlier] = both;
+  const damaged = loaded.damaged + earlier.damaged;
+  const newer = loaded.newer + earlier.newer;
+  if (damaged + newer > 0) unread.value = { damaged, newer };
+  showVersions(earlier.records);
   chain.value = {
     part,
     links: [...loaded.records].sort((a, b) => a.made.localeCompare(b.made)),
@@ -162,6 +165,7 @@ export function changeSetup<S extends SetupEntry>(
 /** Takes a reading out of the reckoning. What was typed stays, and so does the reason. */
 export function leaveOut(inspection: InspectionRecord, reading: string, why: string): void {
   const current = asItIs(inspection);
+  if (current.closed !== undefined) return;
   const leftOut = { ...current.leftOut, [reading]: { at: now(), why } };
   putLinks(current.part, [{ ...current, leftOut }]);
 }
@@ -169,6 +173,7 @@ export function leaveOut(inspection: InspectionRecord, reading: string, why: str
 /** Takes a reading back into the reckoning. */
 export function putBack(inspection: InspectionRecord, reading: string): void {
   const current = asItIs(inspection);
+  if (current.closed !== undefined) return;
   const { [reading]: _, ...leftOut } = current.leftOut ?? {};
   putLinks(current.part, [{ ...current, leftOut }]);
 }
@@ -212,10 +217,19 @@ function putPartWith(part: PartRecord, changed: readonly Link[]): void {
   showLinks(part.id, links);
 }
 
-/** Opens finished readings again, to put a slip right. */
-export function reopenInspection(inspection: InspectionRecord): void {
-  const { closed: _, ...open } = asItIs(inspection);
-  putLinks(inspection.part, [open]);
+/**
+ * Opens finished readings again, to put a slip right: what they were finished with is kept as an
+ * earlier version, with `why`, in the same transaction.
+ */
+export function reopenInspection(inspection: InspectionRecord, why: string): void {
+  const finished = asItIs(inspection);
+  if (finished.closed === undefined) return;
+  const { closed: _, ...rest } = finished;
+  const version = versionOf(finished, why);
+  const open = changedNow<InspectionRecord>(rest);
+  keep([version, open]);
+  showVersions([...versions.value, version]);
+  showLinks(open.part, [open]);
 }
 
 /** Begins to log work on a face that follows `inspection`, which is finished by it, in one transaction. */

@@ -146,7 +146,7 @@ it('an inspection is closed with the part and kit of then, and can be opened aga
   const changed = closed.at;
   expect(latest()).toEqual({ ...compared('i', '34', '31'), changed, closed });
   await expectStored();
-  reopenInspection(latest());
+  reopenInspection(latest(), 'A slip');
   expect(latest()).toEqual({ ...compared('i', '34', '31'), changed });
   expect('closed' in latest()).toBe(false);
   await expectStored();

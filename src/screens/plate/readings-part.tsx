@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { SidesAnswer } from '../../core/inspection/sides';
 import type { SetupEntry } from '../../entry/setup-entry';
 import type { Worked } from '../../state/answers';
-import { changeSetup, changeSetups, closeInspection, reopenInspection } from '../../state/chain';
+import { changeSetup, changeSetups, closeInspection } from '../../state/chain';
 import { kitName } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { goToFirstEmpty } from '../../widgets/number-fields';
@@ -12,6 +12,7 @@ import { AssumptionSheet } from './assumption-sheet';
 import { ColumnSheet } from './column-sheet';
 import { MicrometerSheet } from './micrometer-sheet';
 import { NoseComparatorSheet } from './nose-comparator-sheet';
+import { OpenAgain } from './open-again';
 import { OverFaceSheet } from './over-face-sheet';
 import type { SetupSheetProps } from './setup-sheet';
 
@@ -90,14 +91,9 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
           </button>
         </>
       ) : (
-        <p class="note">
-          Finished.{' '}
-          {part.closed === undefined && (
-            <button type="button" class="button" onClick={() => reopenInspection(inspection)}>
-              Open them again
-            </button>
-          )}
-        </p>
+        <div class="note">
+          Finished. {part.closed === undefined && <OpenAgain inspection={inspection} />}
+        </div>
       )}
     </div>
   );

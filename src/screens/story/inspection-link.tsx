@@ -7,6 +7,7 @@ import { requirementName } from '../../words/faces';
 import { withDoubt } from '../../words/numbers';
 import { moment } from '../../words/time';
 import { to } from '../paths';
+import { EarlierVersions } from './earlier-versions';
 
 interface InspectionLinkProps {
   readonly part: PartRecord;
@@ -39,6 +40,7 @@ export function InspectionLink({ part, inspection }: InspectionLinkProps) {
         </div>
       ))}
       {answer === undefined && <p class="soft">No answer yet.</p>}
+      <EarlierVersions part={part} inspection={inspection} />
     </article>
   );
 }

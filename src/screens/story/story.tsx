@@ -1,5 +1,7 @@
 import type { Link } from '../../state/chain';
+import { statesOf } from '../../state/compare';
 import type { PartRecord } from '../../store/records';
+import { to } from '../paths';
 import { InspectionLink } from './inspection-link';
 import { WorkLink } from './work-link';
 
@@ -13,7 +15,14 @@ export function Story({ part, links }: StoryProps) {
   if (links.length === 0) return null;
   return (
     <section class="stack" aria-labelledby="story-heading">
-      <h2 id="story-heading">Its story</h2>
+      <div class="sheet-head">
+        <h2 id="story-heading">Its story</h2>
+        {statesOf(links).length > 1 && (
+          <a class="button" href={to.compare(part.id)}>
+            Compare two
+          </a>
+        )}
+      </div>
       <ol class="rail">
         {links.map((link) => (
           <li key={link.id} class={link.kind}>

@@ -1,0 +1,66 @@
+import { readingNames } from './reading-names';
+import type { SetupEntry } from './setup-entry';
+import type { TypedLength } from './typed-length';
+
+/** Something that was typed at the plate, and what it is called. */
+export interface TypedRow {
+  /** Another one for each row of an inspection. */
+  readonly name: string;
+  readonly typed: TypedLength;
+}
+
+/** Everything that was typed in one inspection, in the order of its sheets: readings, heights and places. */
+export function typedRows(setups: readonly SetupEntry[]): readonly TypedRow[] {
+  const names = readingNames(setups);
+  const rows = setups.flatMap((setup) => rowsOf(setup, (id) => names.get(id) ?? 'A reading'));
+  const seen = new Map<string, number>();
+  return rows.map(([name, typed]) => {
+    const time = (seen.get(name) ?? 0) + 1;
+    seen.set(name, time);
+    return { name: time === 1 ? name : `${name} (${time})`, typed };
+  });
+}
+
+type Rows = readonly (readonly [string, TypedLength])[];
+
+function rowsOf(setup: SetupEntry, nameOf: (id: string) => string): Rows {
+  const pair = setup.faces.join(' and ');
+  switch (setup.kind) {
+    case 'nose comparator':
+      return [
+        [`Nose height, ${pair}`, setup.noseHeight],
+        [`Indicator height, ${pair}`, setup.indicatorHeight],
+        ...setup.placings.map(({ id, reading }) => [nameOf(id), reading] as const),
+      ];
+    case 'column':
+      return setup.placings.flatMap((placing) =>
+        setup.heights.flatMap(({ id }): Rows => {
+          const typed = placing.readings[id];
+          return typed === undefined ? [] : [[nameOf(`${placing.id} ${id}`), typed]];
+        }),
+      );
+    case 'micrometer':
+      return setup.places.flatMap(({ id, thickness, ...place }) =>
+        withPlace(nameOf(id), thickness, place),
+      );
+    case 'over the top':
+    case 'face map':
+      return setup.places.flatMap(({ id, reading, ...place }) =>
+        withPlace(nameOf(id), reading, place),
+      );
+    case 'assumed parallel':
+      return [[nameOf(setup.id), setup.within]];
+  }
+}
+
+function withPlace(
+  name: string,
+  typed: TypedLength,
+  { up, across }: { readonly up: TypedLength; readonly across: TypedLength },
+): Rows {
+  return [
+    [name, typed],
+    [`${name}: up`, up],
+    [`${name}: across`, across],
+  ];
+}

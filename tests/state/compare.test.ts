@@ -1,0 +1,68 @@
+import { beforeEach, expect, it, vi } from 'vitest';
+import {
+  chain,
+  changeSetups,
+  closeInspection,
+  openChain,
+  reopenInspection,
+} from '../../src/state/chain';
+import { compare, statesOf } from '../../src/state/compare';
+import type { InspectionRecord } from '../../src/store/records';
+import { save } from '../../src/store/shop-store';
+import { saving, startAfresh } from './support/fresh';
+import { BLOCK, compared } from './support/inspections';
+
+beforeEach(startAfresh);
+
+it('two inspections stand side by side: what they say, how it changed, and what was typed', () => {
+  const { findings, typed } = compare(compared('i', '34', '31'), compared('j', '34', '33'), BLOCK);
+  // (34 - 31)/(2 · 74) · 90 and (34 - 33)/(2 · 74) · 90 µm.
+  expect(findings.map(({ one, other }) => [one?.zone.width, other?.zone.width])[0]).toEqual([
+    expect.closeTo(1.8243, 4),
+    expect.closeTo(0.6081, 4),
+  ]);
+  expect(findings[0]?.change).toBeCloseTo(-1.2162, 4);
+  expect(typed.filter(({ differs }) => differs)).toEqual([
+    {
+      name: 'Left side',
+      one: { text: '31', unit: 'µm' },
+      other: { text: '33', unit: 'µm' },
+      differs: true,
+    },
+  ]);
+  expect(typed.map(({ name }) => name)).toContain('Nose height, right and left');
+});
+
+it('what only one of two inspections has stands alone', () => {
+  const word = compared('j', '', '').setups.filter(({ kind }) => kind === 'assumed parallel');
+  const { findings, typed } = compare(
+    compared('i', '34', '31'),
+    { ...compared('j', '', ''), setups: word },
+    BLOCK,
+  );
+  expect(findings.map(({ other, change }) => [other, change])).toEqual([
+    [undefined, undefined],
+    [undefined, undefined],
+  ]);
+  expect(findings[0]?.one).toBeDefined();
+  expect(typed.find(({ name }) => name === 'Left side')?.other).toBeUndefined();
+});
+
+it('what an inspection was finished with before can be compared with what it is', async () => {
+  await save([compared('i', '34', '31')]);
+  await openChain('p');
+  const latest = () => chain.value?.links[0] as InspectionRecord;
+  vi.setSystemTime(Date.now() + 1000);
+  closeInspection(latest(), BLOCK);
+  const { changed } = latest();
+  reopenInspection(latest(), 'A slip');
+  changeSetups(latest(), () => compared('i', '34', '13').setups);
+  const [before, after, ...others] = statesOf(chain.value?.links ?? []);
+  expect(others).toEqual([]);
+  expect([before?.key, after?.key]).toEqual([`i ${changed}`, 'i']);
+  const { typed } = compare(before!.inspection, after!.inspection, BLOCK);
+  expect(
+    typed.filter(({ differs }) => differs).map(({ one, other }) => [one?.text, other?.text]),
+  ).toEqual([['31', '13']]);
+  await saving('saved');
+});
