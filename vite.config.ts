@@ -1,5 +1,7 @@
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { pagePolicy, SECURITY_HEADERS } from './hosting/headers.ts';
+import { licences } from './hosting/licences.ts';
 import packageJson from './package.json' with { type: 'json' };
 
 /** The folder of the site that the app is served from, with a slash at both ends. */
@@ -9,7 +11,10 @@ export default defineConfig({
   base,
   define: { __APP_VERSION__: JSON.stringify(packageJson.version) },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  preview: { headers: SECURITY_HEADERS },
   plugins: [
+    pagePolicy(),
+    licences(),
     VitePWA({
       // The user says when a new version takes over; src/updates.ts registers the worker.
       registerType: 'prompt',
@@ -23,6 +28,8 @@ export default defineConfig({
         globPatterns: ['**/*'],
         globIgnores: ['robots.txt', 'manifest.webmanifest'],
         navigateFallback: 'index.html',
+        // The policy on scripts holds in the worker too: it loads no other.
+        inlineWorkboxRuntime: true,
       },
       manifest: {
         id: base,
@@ -51,7 +58,7 @@ export default defineConfig({
   ],
   test: {
     environment: 'node',
-    include: ['tests/{core,entry,words,store,state,widgets}/**/*.test.ts'],
+    include: ['tests/{core,hosting,entry,words,store,state,widgets}/**/*.test.ts'],
     // A busy machine is slow, not wrong: this is only to end what hangs.
     testTimeout: 120_000,
   },

@@ -1,3 +1,4 @@
+import './own-scripts';
 import { render } from 'preact';
 import { App } from './app';
 import { openShop } from './state/shop';
