@@ -7,9 +7,10 @@ const LAYERS = {
   entry: ['core'],
   words: ['core', 'entry'],
   store: ['core', 'entry'],
-  state: ['core', 'entry', 'words', 'store'],
+  exchange: ['core', 'entry', 'words', 'store'],
+  state: ['core', 'entry', 'words', 'store', 'exchange'],
   widgets: ['core', 'entry', 'words'],
-  screens: ['core', 'entry', 'words', 'store', 'state', 'widgets', 'updates'],
+  screens: ['core', 'entry', 'words', 'store', 'exchange', 'state', 'widgets', 'updates'],
 };
 
 /** The folders of src/core: a later one may import earlier ones, never the reverse. */

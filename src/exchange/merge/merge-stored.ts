@@ -1,0 +1,84 @@
+import { changeLineages, readLineages, type StoredLineage } from '../../store/in-bulk';
+import { SUMMARY_PREFIX } from '../../store/keys';
+import type { StoredRecord } from '../../store/records';
+import { upgrade } from '../../store/upgrades';
+import type { KeptRecord } from '../shape/records';
+import { canonical } from './canonical';
+import { lineagesOf, recordsOf } from './lineages';
+import type { Outcome } from './tally';
+import { type Lineage, unite } from './unite';
+
+/** One record's merge: what is to be written and erased, and what it comes to. */
+interface Step {
+  readonly put: readonly KeptRecord[];
+  readonly erase: readonly string[];
+  readonly outcome: Outcome;
+}
+
+/** What merging `records` into the store would come to, record by record. */
+export async function outcomesOf(records: readonly KeptRecord[]): Promise<readonly Outcome[]> {
+  const incoming = lineagesOf(records);
+  const stored = await readLineages([...incoming.keys()]);
+  return stepsOf(stored, incoming).map(({ outcome }) => outcome);
+}
+
+/** Merges `records` into the store, in one transaction. */
+export async function mergeStored(records: readonly KeptRecord[]): Promise<readonly Outcome[]> {
+  const incoming = lineagesOf(records);
+  let steps: readonly Step[] = [];
+  await changeLineages([...incoming.keys()], (stored) => {
+    steps = stepsOf(stored, incoming);
+    return {
+      put: steps.flatMap(({ put }) => put),
+      erase: steps.flatMap(({ put, erase }) => [...erase, ...summariesOf(put)]),
+    };
+  });
+  return steps.map(({ outcome }) => outcome);
+}
+
+function stepsOf(
+  stored: readonly StoredLineage[],
+  incoming: ReadonlyMap<string, Lineage>,
+): readonly Step[] {
+  return stored.map((one) => stepOf(one, incoming.get(one.key) ?? { versions: [] }));
+}
+
+function stepOf(stored: StoredLineage, incoming: Lineage): Step {
+  const current = stored.current === undefined ? undefined : readable(stored.current);
+  const versions = stored.versions.map(readable);
+  if (current === null || versions.includes(null)) {
+    return { put: [], erase: [], outcome: 'untouched' };
+  }
+  const here = { current, versions } as Lineage;
+  const [before, after] = [recordsOf(here), recordsOf(unite(here, incoming))];
+  const put = [...after].filter(([key, record]) => !isSame(before.get(key), record));
+  return {
+    put: put.map(([, record]) => record),
+    erase: [...before.keys()].filter((key) => !after.has(key)),
+    outcome: put.length === 0 ? 'same' : outcomeOf(here, incoming, after.get(stored.key)),
+  };
+}
+
+function outcomeOf(here: Lineage, file: Lineage, current: KeptRecord | undefined): Outcome {
+  if (here.current === undefined) return file.current?.kind ?? 'moreVersions';
+  if (!isSame(here.current, current)) return 'laterInFile';
+  return file.current === undefined || isSame(here.current, file.current)
+    ? 'moreVersions'
+    : 'laterHere';
+}
+
+/** A stored value as a record of today's format; null where it is none. */
+function readable(stored: unknown): StoredRecord | null {
+  const upgraded = upgrade(stored);
+  return upgraded.ok ? upgraded.record : null;
+}
+
+function isSame(one: unknown, other: unknown): boolean {
+  return one !== undefined && canonical(one) === canonical(other);
+}
+
+/** Keys of what was worked out from the records: it is to be worked out again. */
+function summariesOf(records: readonly KeptRecord[]): readonly string[] {
+  const states = records.map((record) => (record.kind === 'version' ? record.record : record));
+  return states.flatMap((state) => ('part' in state ? [`${SUMMARY_PREFIX}${state.part}`] : []));
+}

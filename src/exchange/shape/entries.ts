@@ -1,0 +1,42 @@
+import * as v from 'valibot';
+import { AXES } from '../../core/part/faces';
+import { KIT_LENGTHS, KIT_NUMBERS, PLATE_KINDS } from '../../entry/kit-entry';
+import { face, forEach, id, text, typedLength } from './pieces';
+import { distinctIds } from './rules';
+
+/*
+ * Shapes of what is typed of a part, a kit and the limits of the methods, as `src/entry` has them.
+ */
+
+const requirement = v.strictObject({ id, face, datum: face, tolerance: typedLength });
+
+const sizeLimits = v.strictObject({ lower: typedLength, upper: typedLength });
+
+const finish = v.strictObject({ text, unit: v.picklist(['µm', 'µin']) });
+
+export const partEntry = v.strictObject({
+  name: text,
+  job: text,
+  material: text,
+  size: v.strictObject(forEach(AXES, typedLength)),
+  sizeLimits: v.exactOptional(v.strictObject(forEach(AXES, v.exactOptional(sizeLimits)))),
+  finish: v.exactOptional(finish),
+  datum: face,
+  requirements: v.pipe(
+    v.array(requirement),
+    v.check((it) => distinctIds(it), 'Two requirements have one id'),
+  ),
+  finished: v.array(face),
+});
+
+export const kitEntry = v.strictObject({
+  ...forEach(KIT_LENGTHS, typedLength),
+  ...forEach(KIT_NUMBERS, text),
+  plateKind: v.picklist(PLATE_KINDS),
+  plateLength: typedLength,
+  plateWidth: typedLength,
+});
+
+export const methodLimits = v.strictObject(
+  forEach(['mostLapped', 'mostGround', 'lappedSide'], typedLength),
+);

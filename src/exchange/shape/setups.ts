@@ -1,0 +1,73 @@
+import * as v from 'valibot';
+import { face, id, named, typedLength } from './pieces';
+import { arePair, distinctIds, hasEveryHeight, standsInSection } from './rules';
+
+/*
+ * Shapes of the ways of reading, as `src/entry/setup-entry.ts` has them.
+ */
+
+const faces = v.pipe(
+  v.strictTuple([face, face]),
+  v.check((it) => arePair(it), 'The two faces do not look away from each other'),
+);
+
+const SAME_ID = 'Two readings of it have one id';
+const CANNOT_STAND = 'The block cannot stand so';
+
+const noseComparator = v.pipe(
+  v.strictObject({
+    kind: v.literal('nose comparator'),
+    ...{ id, faces, base: face, noseHeight: typedLength, indicatorHeight: typedLength },
+    placings: v.pipe(
+      v.array(v.strictObject({ id, face, base: v.exactOptional(face), reading: typedLength })),
+      v.check((it) => distinctIds(it), SAME_ID),
+    ),
+  }),
+  v.check((it) => standsInSection(it), CANNOT_STAND),
+);
+
+const column = v.pipe(
+  v.strictObject({
+    kind: v.literal('column'),
+    ...{ id, faces, base: face },
+    heights: v.pipe(
+      v.array(v.strictObject({ id, height: typedLength })),
+      v.check((it) => distinctIds(it), SAME_ID),
+    ),
+    placings: v.pipe(
+      v.array(v.strictObject({ id, face, readings: named(typedLength) })),
+      v.check((it) => distinctIds(it), SAME_ID),
+    ),
+  }),
+  v.check((it) => standsInSection(it), CANNOT_STAND),
+  v.check((it) => hasEveryHeight(it), 'A traverse has other heights than its column'),
+);
+
+const micrometer = v.strictObject({
+  kind: v.literal('micrometer'),
+  ...{ id, faces },
+  places: v.pipe(
+    v.array(v.strictObject({ id, up: typedLength, across: typedLength, thickness: typedLength })),
+    v.check((it) => distinctIds(it), SAME_ID),
+  ),
+});
+
+const overFace = v.strictObject({
+  kind: v.picklist(['over the top', 'face map']),
+  ...{ id, faces },
+  places: v.pipe(
+    v.array(v.strictObject({ id, up: typedLength, across: typedLength, reading: typedLength })),
+    v.check((it) => distinctIds(it), SAME_ID),
+  ),
+});
+
+const assumption = v.strictObject({
+  kind: v.literal('assumed parallel'),
+  ...{ id, faces, within: typedLength },
+});
+
+/** All setups of an inspection. */
+export const setups = v.pipe(
+  v.array(v.union([noseComparator, column, micrometer, overFace, assumption])),
+  v.check((it) => distinctIds(it), 'Two ways of reading have one id'),
+);
