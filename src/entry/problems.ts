@@ -1,6 +1,9 @@
-/** What stands against a field: wrong must be put right before any answer, missing is still to come. */
+/**
+ * What stands against a field: wrong must be put right before any answer, waiting is still being
+ * read, missing is still to come.
+ */
 export interface Problem {
-  readonly kind: 'wrong' | 'missing';
+  readonly kind: 'wrong' | 'waiting' | 'missing';
   readonly message: string;
 }
 
@@ -13,6 +16,10 @@ export class ProblemList {
 
   wrong(field: string, message: string): void {
     this.#add(field, { kind: 'wrong', message });
+  }
+
+  waiting(field: string, message: string): void {
+    this.#add(field, { kind: 'waiting', message });
   }
 
   missing(field: string, message: string): void {
@@ -31,4 +38,9 @@ export class ProblemList {
 /** True where something typed is wrong, so that no answer may be given. */
 export function anyWrong(problems: Problems): boolean {
   return [...problems.values()].some(({ kind }) => kind === 'wrong');
+}
+
+/** True where something typed cannot be read yet, so that no answer may be given before it is. */
+export function anyWaiting(problems: Problems): boolean {
+  return [...problems.values()].some(({ kind }) => kind === 'waiting');
 }

@@ -1,5 +1,4 @@
-import { toMicrometres } from '../core/units/length';
-import { readNumber } from './number';
+import { readLengthText } from './length-text';
 import type { ProblemList } from './problems';
 import { isBlank, type TypedLength } from './typed-length';
 
@@ -26,12 +25,13 @@ export function readLength(
     if (missing !== undefined) problems.missing(field, missing);
     return undefined;
   }
-  const read = readNumber(typed.text);
-  if (!read.ok) {
-    problems.wrong(field, read.message);
+  const read = readLengthText(typed.text, typed.unit);
+  if (read.kind !== 'length') {
+    if (read.kind === 'waiting') problems.waiting(field, read.message);
+    else problems.wrong(field, read.message);
     return undefined;
   }
-  const length = toMicrometres(read.value, typed.unit);
+  const { length } = read;
   if (length < limits.least) problems.wrong(field, limits.tooSmall);
   else if (length > limits.most) problems.wrong(field, limits.tooLarge);
   else return length;

@@ -4,7 +4,7 @@ import type { Requirement } from '../core/part/requirement';
 import { fieldKey } from './field-keys';
 import { expansionOf } from './material';
 import type { PartEntry } from './part-entry';
-import { anyWrong, ProblemList, type Problems } from './problems';
+import { anyWaiting, anyWrong, ProblemList, type Problems } from './problems';
 import { type Limits, readLength } from './read-length';
 import { readRoughness } from './roughness';
 import { readSizeLimits } from './size-limits';
@@ -78,7 +78,7 @@ function readRequirements(entry: PartEntry, problems: ProblemList): readonly Req
   });
 }
 
-/** True where the part is complete enough to be measured, and nothing in it is wrong. */
+/** True where the part is complete enough to be measured, and nothing in it is wrong or still being read. */
 export function isReady({ part, problems }: PartRead): boolean {
-  return part !== undefined && !anyWrong(problems);
+  return part !== undefined && !anyWrong(problems) && !anyWaiting(problems);
 }

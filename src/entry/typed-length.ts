@@ -1,5 +1,5 @@
-import { fromMicrometres, type LengthUnit, toMicrometres } from '../core/units/length';
-import { readNumber } from './number';
+import { fromMicrometres, type LengthUnit } from '../core/units/length';
+import { readLengthText } from './length-text';
 
 /** A length as a person typed it, with the unit that stood beside the field. */
 export interface TypedLength {
@@ -17,13 +17,21 @@ export function isBlank(typed: TypedLength): boolean {
   return typed.text.trim() === '';
 }
 
-/** The same length in another unit. What cannot be read as a number keeps its text, to be put right. */
+/**
+ * The same length in another unit. A text with a unit of its own says the same in any; so is kept
+ * what cannot be read, to be put right. A sum that cannot be worked out yet stays in the unit it is in.
+ */
 export function inUnit(typed: TypedLength, unit: LengthUnit): TypedLength {
   if (unit === typed.unit) return typed;
-  const read = readNumber(typed.text);
-  if (!read.ok) return { text: typed.text, unit };
-  const length = toMicrometres(read.value, typed.unit);
-  return { text: lengthText(fromMicrometres(length, unit), DECIMALS[unit]), unit };
+  const read = readLengthText(typed.text, typed.unit);
+  if (read.kind === 'waiting' || read.kind === 'missing') return typed;
+  if (read.kind !== 'length' || read.from === 'own unit') return { text: typed.text, unit };
+  return { text: lengthIn(read.length, unit), unit };
+}
+
+/** A length of `micrometres` as text in `unit`, as it would be typed. */
+export function lengthIn(micrometres: number, unit: LengthUnit): string {
+  return lengthText(fromMicrometres(micrometres, unit), DECIMALS[unit]);
 }
 
 /**

@@ -3,13 +3,15 @@ import { type InspectionAnswer, inspect, withFindings } from '../core/inspection
 import type { Part } from '../core/part/part';
 import type { Reading } from '../core/readings/reading';
 import { sitReading } from '../core/readings/unknowns';
+import type { ArithmeticSoFar } from '../entry/arithmetic';
 import type { KitEntry } from '../entry/kit-entry';
 import type { PartEntry } from '../entry/part-entry';
-import { anyWrong, type Problems } from '../entry/problems';
+import { anyWaiting, anyWrong, type Problems } from '../entry/problems';
 import { readKit } from '../entry/read-kit';
-import { readPart } from '../entry/read-part';
+import { isReady, readPart } from '../entry/read-part';
 import { readSetups } from '../entry/read-setups';
 import type { InspectionRecord } from '../store/records';
+import { arithmetic } from './arithmetic/arithmetic';
 import { level, shop } from './shop';
 import type { Grounds } from './zone-form/questions';
 import { simulatedZone } from './zone-form/simulated-zones';
@@ -20,7 +22,7 @@ export interface Worked {
   readonly problems: Problems;
   readonly answer: InspectionAnswer | undefined;
   /** Present where there is no answer. */
-  readonly silence?: 'part' | 'kit' | 'wrong' | 'nothing read';
+  readonly silence?: 'part' | 'kit' | 'wrong' | 'waiting' | 'nothing read';
 }
 
 const NONE: Problems = new Map();
@@ -30,19 +32,22 @@ interface Given {
   readonly part: PartEntry;
   readonly kit: KitEntry;
   readonly level: number | undefined;
+  readonly sums: ArithmeticSoFar;
 }
 
 /** Parts and kits stay what they are while readings are typed: they are not read anew at each key. */
 const partOf = oncePer(readPart);
 const kitOf = oncePer(readKit);
 
+/** What was read without what works out sums is read again with it. */
 function oncePer<K extends object, V>(read: (entry: K) => V): (entry: K) => V {
-  const kept = new WeakMap<K, V>();
+  const kept = new WeakMap<K, { readonly sums: ArithmeticSoFar; readonly value: V }>();
   return (entry) => {
+    const sums = arithmetic.value;
     const before = kept.get(entry);
-    if (before !== undefined) return before;
+    if (before?.sums === sums) return before.value;
     const value = read(entry);
-    kept.set(entry, value);
+    kept.set(entry, { sums, value });
     return value;
   };
 }
@@ -56,7 +61,7 @@ const known = new WeakMap<InspectionRecord, { readonly given: Given; readonly wo
  */
 export function workOut(inspection: InspectionRecord, now: PartEntry): Worked {
   const { part, kit } = inspection.closed ?? { part: now, kit: shop.value.kit };
-  const given = { part, kit, level: level.value };
+  const given = { part, kit, level: level.value, sums: arithmetic.value };
   const kept = known.get(inspection);
   const worked = kept && isSame(kept.given, given) ? kept.worked : workOutOf(inspection, given);
   known.set(inspection, { given, worked });
@@ -64,21 +69,25 @@ export function workOut(inspection: InspectionRecord, now: PartEntry): Worked {
 }
 
 function isSame(one: Given, other: Given): boolean {
-  return one.part === other.part && one.kit === other.kit && one.level === other.level;
+  const { part, kit, level: least, sums } = other;
+  return one.part === part && one.kit === kit && one.level === least && one.sums === sums;
 }
 
 function workOutOf(inspection: InspectionRecord, given: Given): Worked {
-  const { part, problems: partProblems } = partOf(given.part);
-  if (part === undefined || anyWrong(partProblems)) {
-    return { part: undefined, problems: NONE, answer: undefined, silence: 'part' };
+  const partRead = partOf(given.part);
+  const { part } = partRead;
+  if (part === undefined || !isReady(partRead)) {
+    const silence = anyWaiting(partRead.problems) ? 'waiting' : 'part';
+    return { part: undefined, problems: NONE, answer: undefined, silence };
   }
   const { readings: typed, problems } = readSetups(inspection.setups, part);
   const readings = typed.filter((reading) => !isLeftOut(reading, inspection));
-  const { kit } = kitOf(given.kit);
+  const { kit, problems: kitProblems } = kitOf(given.kit);
   const silent = (silence: NonNullable<Worked['silence']>): Worked => {
     return { part, problems, answer: undefined, silence };
   };
   if (anyWrong(problems)) return silent('wrong');
+  if (anyWaiting(problems) || anyWaiting(kitProblems)) return silent('waiting');
   if (kit === undefined || given.level === undefined) return silent('kit');
   if (readings.length === 0) return silent('nothing read');
   return { part, problems, answer: inspect(part, readings, kit, given.level) };

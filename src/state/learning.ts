@@ -2,9 +2,11 @@ import { computed, signal } from '@preact/signals';
 import { type LearnedRate, learnRate } from '../core/correction/rates/learn-rate';
 import type { Pass } from '../core/correction/rates/pass';
 import { priorRate } from '../core/correction/rates/prior';
+import type { ArithmeticSoFar } from '../entry/arithmetic';
 import { type WayOfWorking, wayName, workKindOf } from '../entry/way-of-working';
 import type { PartRecord, WorkRecord } from '../store/records';
 import { loadChain } from '../store/shop-store';
+import { arithmetic } from './arithmetic/arithmetic';
 import { chain, drawnChain, type Link, putWork } from './chain';
 import { workOutcome } from './outcomes';
 import { keep } from './saving';
@@ -43,17 +45,26 @@ export async function gatherPasses(): Promise<void> {
   if (gathering) return;
   gathering = true;
   try {
-    for (const part of parts.value.values()) {
-      if (part.example || part.id === chain.value?.part) continue;
-      const { records } = await loadChain(part.id);
-      const links = [...records].sort((a, b) => a.made.localeCompare(b.made));
-      gathered.value = new Map(gathered.value).set(part.id, passesOf(part, links));
-    }
+    let sums: ArithmeticSoFar;
+    do {
+      sums = arithmetic.peek();
+      await gather();
+      // Readings with sums may have been met before those could be worked out.
+    } while (arithmetic.peek() !== sums);
   } catch (error) {
     // The rate is then learned from fewer passes, which its doubt tells.
     console.error(error);
   } finally {
     gathering = false;
+  }
+}
+
+async function gather(): Promise<void> {
+  for (const part of parts.value.values()) {
+    if (part.example || part.id === chain.value?.part) continue;
+    const { records } = await loadChain(part.id);
+    const links = [...records].sort((a, b) => a.made.localeCompare(b.made));
+    gathered.value = new Map(gathered.value).set(part.id, passesOf(part, links));
   }
 }
 

@@ -14,6 +14,7 @@ import {
   type StoredRecord,
 } from '../store/records';
 import { loadParts, loadShop } from '../store/shop-store';
+import './arithmetic/arithmetic';
 import { keep, keepLeftBehind } from './saving';
 
 /** Ids and times come from the browser here and nowhere else. */

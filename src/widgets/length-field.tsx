@@ -1,8 +1,10 @@
 import type { Problems } from '../entry/problems';
 import type { TypedLength } from '../entry/typed-length';
+import { readAs } from '../words/read-as';
 import { NumberField, type NumberFieldProps } from './number-field';
 
-interface LengthFieldProps extends Omit<NumberFieldProps, 'text' | 'unit' | 'problem' | 'onText'> {
+interface LengthFieldProps
+  extends Omit<NumberFieldProps, 'text' | 'unit' | 'problem' | 'readAs' | 'onText'> {
   readonly typed: TypedLength;
   /** Problems of all fields; the one of this field is shown. */
   readonly problems: Problems;
@@ -17,6 +19,7 @@ export function LengthField({ typed, problems, onTyped, ...rest }: LengthFieldPr
       text={typed.text}
       unit={typed.unit}
       problem={problems.get(rest.field)}
+      readAs={readAs(typed)}
       onText={(text) => onTyped({ ...typed, text })}
     />
   );

@@ -10,6 +10,8 @@ export interface NumberFieldProps {
   readonly text: string;
   readonly unit?: string;
   readonly problem?: Problem | undefined;
+  /** What a text that is more than a number is read as. */
+  readonly readAs?: string | undefined;
   readonly placeholder?: string;
   readonly disabled?: boolean;
   /** Larger digits, for what is read off an instrument. */
@@ -24,7 +26,7 @@ export interface NumberFieldProps {
 
 /** A field for a number, with its unit and what is wrong with it. Enter goes on to the next one. */
 export function NumberField(props: NumberFieldProps) {
-  const { field, label, text, unit, problem } = props;
+  const { field, label, text, unit, problem, readAs } = props;
   const typing = useTyping(text);
   const id = `field ${field}`.replaceAll(' ', '-');
   return (
@@ -42,7 +44,7 @@ export function NumberField(props: NumberFieldProps) {
           placeholder={props.placeholder ?? ''}
           disabled={props.disabled ?? false}
           aria-invalid={problem?.kind === 'wrong'}
-          aria-describedby={problem === undefined ? undefined : `${id}-message`}
+          aria-describedby={describedBy(id, props)}
           onInput={(event) => {
             typing.note(event.currentTarget.value);
             props.onText(event.currentTarget.value);
@@ -56,6 +58,11 @@ export function NumberField(props: NumberFieldProps) {
         />
         {unit !== undefined && <span class="field-unit">{unit}</span>}
       </div>
+      {readAs !== undefined && (
+        <p id={`${id}-read-as`} class="field-read-as">
+          {readAs}
+        </p>
+      )}
       <FieldMessage id={`${id}-message`} problem={problem} />
     </div>
   );
@@ -63,4 +70,10 @@ export function NumberField(props: NumberFieldProps) {
 
 function classOf({ reading, wide }: NumberFieldProps): string {
   return ['field', reading && 'field-reading', wide && 'across-all'].filter(Boolean).join(' ');
+}
+
+/** What stands under the field tells more of it. */
+function describedBy(id: string, { problem, readAs }: NumberFieldProps): string | undefined {
+  const told = [readAs && `${id}-read-as`, problem && `${id}-message`].filter(Boolean);
+  return told.length === 0 ? undefined : told.join(' ');
 }

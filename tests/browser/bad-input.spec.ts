@@ -22,7 +22,7 @@ async function expectRefusal(page: Page, label: string, text: string, message: s
 }
 
 for (const [what, label, text, message, right] of [
-  ['letters', 'Right side', '3a4', 'Digits only', '34'],
+  ['letters', 'Right side', '3a4', 'is no unit', '34'],
   ['two decimal marks', 'Right side', '3.4,1', 'Two decimal marks', '34'],
   ['an absurd reading', 'Left side', '99999', 'Beyond 5 mm', '31'],
   ['a height above the part', 'Indicator height', '95', 'Above the part', '80'],

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fieldKey } from '../../src/entry/field-keys';
 import { readSetups } from '../../src/entry/read-setups';
+import { noUnit } from './support/no-unit';
 import { PART } from './support/part';
 import { noseSetup } from './support/setups';
 import { missing, told, wrong } from './support/told';
@@ -19,7 +20,7 @@ function read(heights: { nose?: string; indicator?: string }, base: 'bottom' | '
 
 describe('heights that are refused, and no reading is made', () => {
   it.each([
-    ['letters', { nose: 'six' }, NOSE, 'Digits only, with a sign and one decimal mark at most'],
+    ['letters', { nose: 'six' }, NOSE, noUnit('six')],
     ['two marks', { indicator: '8,0.0' }, INDICATOR, 'Two decimal marks: keep one'],
     ['above the part', { indicator: '90.1' }, INDICATOR, ABOVE],
     ['a nose above the part', { nose: '91' }, NOSE, ABOVE],

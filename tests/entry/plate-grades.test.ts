@@ -3,6 +3,7 @@ import { fieldKey } from '../../src/entry/field-keys';
 import { defaultKit, type KitEntry, PLATE_KINDS, type PlateKind } from '../../src/entry/kit-entry';
 import { readKit } from '../../src/entry/read-kit';
 import { FEDERAL_TABLE, ISO_TABLE } from '../core/statistics/reference/plates';
+import { noUnit } from './support/no-unit';
 import { missing, told, wrong } from './support/told';
 import { inch, mm } from './support/typed';
 
@@ -55,7 +56,7 @@ describe('the sides of a plate', () => {
     [mm('0'), wrong('Under 50 mm: too small for a plate')],
     [mm('-630'), wrong('Under 50 mm: too small for a plate')],
     [mm('10001'), wrong('Over 10 m: check the size and the unit')],
-    [mm('big'), wrong('Digits only, with a sign and one decimal mark at most')],
+    [mm('big'), wrong(noUnit('big'))],
   ])('of %j leave no kit', (side, problem) => {
     for (const item of ['plateLength', 'plateWidth'] as const) {
       const { kit, problems } = plate({ ...GRADED, [item]: side });

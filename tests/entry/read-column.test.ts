@@ -3,11 +3,10 @@ import type { ColumnReading } from '../../src/core/readings/reading';
 import { fieldKey } from '../../src/entry/field-keys';
 import { readSetups } from '../../src/entry/read-setups';
 import type { ColumnSetup } from '../../src/entry/setup-entry';
+import { noUnit } from './support/no-unit';
 import { PART } from './support/part';
 import { columnSetup } from './support/setups';
 import { missing, told, wrong } from './support/told';
-
-const CHARACTERS = 'Digits only, with a sign and one decimal mark at most';
 
 function read(setup: ColumnSetup) {
   const { readings, problems } = readSetups([setup], PART);
@@ -48,7 +47,7 @@ describe('a column run up both sides', () => {
 
 describe('a height that is refused takes its readings with it, on both sides', () => {
   it.each([
-    ['letters', 'x', CHARACTERS],
+    ['letters', 'x', noUnit('x')],
     ['two marks', '8..0', 'Two decimal marks: keep one'],
     ['above the part', '90.5', 'Above the part, which is 90 mm high there'],
     ['below the plate', '-2', 'Below the plate: heights count up from it'],
@@ -72,7 +71,7 @@ describe('a reading', () => {
   const key = fieldKey.traverse('on left', 'high');
 
   it.each([
-    ['31 µm', CHARACTERS],
+    ['31 m', noUnit('m')],
     ['1.2.3', 'Two decimal marks: keep one'],
     ['5000.1', 'Beyond 5 mm: no indicator of this kind travels so far. Check the unit'],
   ])('%j is refused and none is made of it: %s', (text, message) => {

@@ -40,7 +40,7 @@ describe('thicknesses at places', () => {
 
 describe('a place that is refused, and no reading is made of it', () => {
   it.each([
-    ['letters', ['ten', '', '60'], fieldKey.up, /^Digits only/],
+    ['letters', ['ten', '', '60'], fieldKey.up, /^“ten” is no unit/],
     ['two marks', ['10', '1.2.3', '60'], fieldKey.across, /^Two decimal marks/],
     [
       'above the face',

@@ -3,11 +3,12 @@ import type { NoseComparatorReading } from '../../src/core/readings/reading';
 import { fieldKey } from '../../src/entry/field-keys';
 import { readSetups } from '../../src/entry/read-setups';
 import type { NoseComparatorSetup } from '../../src/entry/setup-entry';
+import { noUnit } from './support/no-unit';
 import { PART } from './support/part';
 import { noseSetup } from './support/setups';
 import { missing, told, wrong } from './support/told';
 
-const CHARACTERS = 'Digits only, with a sign and one decimal mark at most';
+const CHARACTERS = noUnit('a');
 const TRAVEL = 'Beyond 5 mm: no indicator of this kind travels so far. Check the unit';
 
 function read(setup: NoseComparatorSetup) {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fieldKey } from '../../src/entry/field-keys';
 import { readSetups } from '../../src/entry/read-setups';
+import { noUnit } from './support/no-unit';
 import { overFaceSetup } from './support/over-face';
 import { PART } from './support/part';
 import { missing, told, wrong } from './support/told';
@@ -75,9 +76,7 @@ describe('a place over a face', () => {
     [
       ['5', '10', 'three'],
       {
-        [fieldKey.placing('spot 1')]: wrong(
-          'Digits only, with a sign and one decimal mark at most',
-        ),
+        [fieldKey.placing('spot 1')]: wrong(noUnit('three')),
       },
     ],
   ] as const)('%j gives no reading, and says why', (place, problems) => {

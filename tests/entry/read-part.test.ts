@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fieldKey } from '../../src/entry/field-keys';
 import { isReady, readPart } from '../../src/entry/read-part';
+import { noUnit } from './support/no-unit';
 import { asked, ENTRY } from './support/part';
 import { missing, told, wrong } from './support/told';
 import { inch, micro, mm } from './support/typed';
@@ -52,7 +53,7 @@ describe('a size', () => {
   });
 
   it.each([
-    ['90mm', 'Digits only, with a sign and one decimal mark at most'],
+    ['90cm', noUnit('cm')],
     ['9,0.0', 'Two decimal marks: keep one'],
     ['0', 'Under 0.5 mm: too thin to stand on a plate'],
     ['-90', 'Under 0.5 mm: too thin to stand on a plate'],
@@ -80,7 +81,7 @@ describe('a line of the drawing', () => {
     [micro('0'), wrong('A tolerance is above 0')],
     [micro('-5'), wrong('A tolerance is above 0')],
     [mm('10.1'), wrong('Over 10 mm: check the tolerance and the unit')],
-    [micro('5 x'), wrong('Digits only, with a sign and one decimal mark at most')],
+    [micro('5 x'), wrong(noUnit('x'))],
     [micro(''), missing('How much does the drawing allow?')],
   ])('within %o is left out, and the others stand', (tolerance, problem) => {
     const { part, problems } = read(asked('right', 'bottom', tolerance));

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LengthUnit } from '../../src/core/units/length';
+import { provideArithmetic } from '../../src/entry/arithmetic';
 import { blank, inUnit, isBlank, smallUnit } from '../../src/entry/typed-length';
+import { withSums } from './support/sums';
 import { inch, micro, mm, tenths } from './support/typed';
 
 /** Decimal text of `count` steps of 10^-`decimals`, as short as can be; by digits, not by division. */
@@ -43,6 +45,28 @@ describe('a length put into another unit', () => {
       expect(inUnit(mm(text), 'in')).toEqual(inch(text));
     },
   );
+});
+
+describe('a sum, or a length with a unit of its own, put into another unit', () => {
+  withSums();
+
+  it.each([
+    [micro('20+5.4'), 'thou', '1'],
+    [tenths('1/2'), 'µm', '1.27'],
+  ] as const)('%o in %s is worked out: %s', (typed, unit, text) => {
+    expect(inUnit(typed, unit)).toEqual({ text, unit });
+  });
+
+  it.each(['0.2 thou', '-2 tenths', '1 µm + 1 µm'])('%j says the same in any unit', (text) => {
+    expect(inUnit(micro(text), 'tenths')).toEqual(tenths(text));
+  });
+
+  it('stays in its unit while it cannot be worked out', () => {
+    provideArithmetic(() => 'waiting');
+    expect(inUnit(micro('20+5.4'), 'thou')).toEqual(micro('20+5.4'));
+    provideArithmetic(() => 'missing');
+    expect(inUnit(micro('20+5.4'), 'thou')).toEqual(micro('20+5.4'));
+  });
 });
 
 /** The decimals that are kept of each unit, there and back: to a tenth of a nanometre or a millionth of an inch. */

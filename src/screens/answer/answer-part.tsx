@@ -58,6 +58,8 @@ function silenceInWords({ silence }: Worked): string {
       return 'Nothing yet: a figure of the kit is wrong, so the doubt cannot be told.';
     case 'wrong':
       return 'Nothing until what is marked among the readings is put right. What you typed stays.';
+    case 'waiting':
+      return 'A moment: what was typed is being worked out.';
     default:
       return 'Nothing yet. Read one side and then the other, with the setting untouched.';
   }

@@ -5,9 +5,9 @@ import { fieldKey } from '../../entry/field-keys';
 import { isRepeat, traverseAgain, withoutPlacing, withTraverseReading } from '../../entry/placings';
 import { traverseName } from '../../entry/reading-names';
 import type { ColumnPlacing, ColumnSetup } from '../../entry/setup-entry';
+import { blank } from '../../entry/typed-length';
 import { newId } from '../../state/shop';
 import { LengthField } from '../../widgets/length-field';
-import { NumberField } from '../../widgets/number-field';
 import { pairName } from '../../words/faces';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 import { StandingBlock } from './standing-block';
@@ -92,17 +92,16 @@ function Traverse({ setup, placing, problems, locked, onChange, onRow }: Travers
       <legend>{name}</legend>
       <div class="columns">
         {setup.heights.map(({ id, height }, row) => (
-          <NumberField
+          <LengthField
             key={id}
             reading
             field={fieldKey.traverse(placing.id, id)}
             label={`${name} at ${height.text.trim() || `height ${row + 1}`}`}
-            text={placing.readings[id]?.text ?? ''}
-            unit={placing.readings[id]?.unit ?? ''}
-            problem={problems.get(fieldKey.traverse(placing.id, id))}
+            typed={placing.readings[id] ?? blank('µm')}
+            problems={problems}
             disabled={locked}
             onFocus={() => onRow(row)}
-            onText={(text) => put(id, text)}
+            onTyped={({ text }) => put(id, text)}
           />
         ))}
       </div>

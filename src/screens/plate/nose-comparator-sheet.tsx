@@ -19,7 +19,6 @@ import type { NoseComparatorSetup } from '../../entry/setup-entry';
 import { isBlank } from '../../entry/typed-length';
 import { newId } from '../../state/shop';
 import { LengthField } from '../../widgets/length-field';
-import { NumberField } from '../../widgets/number-field';
 import { pairName } from '../../words/faces';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 import { StandingBlock } from './standing-block';
@@ -88,17 +87,16 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
           onTyped={(indicatorHeight) => setHeight({ indicatorHeight })}
         />
         {placings.map((placing) => (
-          <NumberField
+          <LengthField
             key={placing.id}
             reading
             field={fieldKey.placing(placing.id)}
             label={names.get(placing.id) ?? ''}
-            text={placing.reading.text}
-            unit={placing.reading.unit}
-            problem={problems.get(fieldKey.placing(placing.id))}
+            typed={placing.reading}
+            problems={problems}
             disabled={locked}
             onFocus={() => setActive(placing.id)}
-            onText={(text) => put((now) => withReading(now, placing.id, text))}
+            onTyped={({ text }) => put((now) => withReading(now, placing.id, text))}
           />
         ))}
       </div>
