@@ -4,3 +4,10 @@ const FORM = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 
 export function moment(iso: string): string {
   return FORM.format(new Date(iso));
 }
+
+const DAY = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short' });
+
+/** The day of a moment (ISO 8601), short, in local time: '5 Mar'. */
+export function day(iso: string): string {
+  return DAY.format(new Date(iso));
+}

@@ -3,6 +3,7 @@ import { statesOf } from '../../state/compare';
 import type { PartRecord } from '../../store/records';
 import { to } from '../paths';
 import { InspectionLink } from './inspection-link';
+import { RequirementCharts } from './requirement-charts';
 import { WorkLink } from './work-link';
 
 interface StoryProps {
@@ -23,6 +24,7 @@ export function Story({ part, links }: StoryProps) {
           </a>
         )}
       </div>
+      <RequirementCharts part={part} links={links} />
       <ol class="rail">
         {links.map((link) => (
           <li key={link.id} class={link.kind}>

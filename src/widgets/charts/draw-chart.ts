@@ -1,0 +1,142 @@
+import UPlot from 'uplot';
+import 'uplot/dist/uPlot.min.css';
+import { axisRange, type ChartData } from './chart-data';
+import { drawLevels, drawMarks, drawPoints, type Pens } from './chart-marks';
+
+/** A chart that is on the screen. */
+export interface DrawnChart {
+  readonly show: (data: ChartData) => void;
+  readonly destroy: () => void;
+}
+
+const HEIGHT = 240;
+/** px between two names under the chart. */
+const NAME_SPACE = 64;
+/** Every how many points a name may stand. */
+const STEPS = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000];
+
+/**
+ * Draws a chart into `root` and keeps it as wide as that. `onPoint` is told which point is pointed
+ * at, with a mouse or a finger.
+ */
+export function drawChart(
+  root: HTMLElement,
+  first: ChartData,
+  onPoint: (place: number) => void,
+): DrawnChart {
+  let data = first;
+  const chart = new UPlot(
+    {
+      width: Math.max(1, root.clientWidth),
+      height: HEIGHT,
+      legend: { show: false },
+      cursor: { y: false, drag: { x: false, y: false }, points: { show: false } },
+      scales: {
+        x: { time: false, range: () => [-0.5, data.points.length - 0.5] },
+        y: { range: () => [...axisRange(data)] },
+      },
+      // The points are drawn below, with their bars.
+      series: [{}, { points: { show: false }, paths: () => null }],
+      axes: [
+        {
+          ...axisPens(root),
+          space: NAME_SPACE,
+          incrs: STEPS,
+          values: (_, splits) => splits.map((place) => data.points[place]?.name ?? ''),
+        },
+        { ...axisPens(root), size: 56, label: data.unit, labelSize: 20 },
+      ],
+      hooks: {
+        draw: [
+          (drawn) => {
+            const pens = pensOf(root);
+            drawLevels(drawn, data.levels, pens);
+            drawMarks(drawn, data.marks, pens);
+            drawPoints(drawn, data.points, pens);
+          },
+        ],
+        setCursor: [({ cursor: { idx } }) => typeof idx === 'number' && onPoint(idx)],
+      },
+    },
+    columnsOf(data),
+    root,
+  );
+  const stopFollowing = [followWidth(root, chart), followTheme(chart), followFinger(chart)];
+  return {
+    show: (next) => {
+      data = next;
+      chart.setData(columnsOf(data));
+    },
+    destroy: () => {
+      for (const stop of stopFollowing) stop();
+      chart.destroy();
+    },
+  };
+}
+
+function columnsOf({ points }: ChartData): UPlot.AlignedData {
+  return [points.map((_, place) => place), points.map(({ value }) => value)];
+}
+
+/** Only the width is followed: a height that followed the box could grow without end. */
+function followWidth(root: HTMLElement, chart: UPlot): () => void {
+  const observer = new ResizeObserver(() => {
+    const width = root.clientWidth;
+    if (width > 0 && width !== chart.width) chart.setSize({ width, height: HEIGHT });
+  });
+  observer.observe(root);
+  return () => observer.disconnect();
+}
+
+/** The colours are those of the page at the time of drawing. */
+function followTheme(chart: UPlot): () => void {
+  const redraw = () => chart.redraw(false, true);
+  const dark = matchMedia('(prefers-color-scheme: dark)');
+  dark.addEventListener('change', redraw);
+  const observer = new MutationObserver(redraw);
+  observer.observe(document.documentElement, { attributes: true });
+  return () => {
+    dark.removeEventListener('change', redraw);
+    observer.disconnect();
+  };
+}
+
+/** A finger points as a mouse does; up and down it still scrolls the page. */
+function followFinger(chart: UPlot): () => void {
+  const point = (event: PointerEvent) => {
+    if (event.pointerType === 'mouse') return;
+    const { left, top } = chart.over.getBoundingClientRect();
+    chart.setCursor({ left: event.clientX - left, top: event.clientY - top });
+  };
+  chart.over.addEventListener('pointerdown', point);
+  chart.over.addEventListener('pointermove', point);
+  return () => {
+    chart.over.removeEventListener('pointerdown', point);
+    chart.over.removeEventListener('pointermove', point);
+  };
+}
+
+function axisPens(root: HTMLElement) {
+  return {
+    font: '13px system-ui, sans-serif',
+    labelFont: '13px system-ui, sans-serif',
+    stroke: () => pensOf(root).soft,
+    grid: { stroke: () => pensOf(root).line, width: 1 },
+    ticks: { stroke: () => pensOf(root).line, width: 1 },
+  };
+}
+
+function pensOf(root: HTMLElement): Pens {
+  const style = getComputedStyle(root);
+  const colour = (name: string) => style.getPropertyValue(name).trim();
+  return {
+    ink: colour('--ink'),
+    soft: colour('--ink-soft'),
+    line: colour('--line'),
+    paper: colour('--sheet'),
+    in: colour('--in'),
+    out: colour('--out'),
+    close: colour('--close'),
+    high: colour('--high'),
+  };
+}

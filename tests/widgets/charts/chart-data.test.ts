@@ -1,0 +1,35 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { axisRange, type ChartData, markPlaces } from '../../../src/widgets/charts/chart-data';
+
+const NOTHING: ChartData = { points: [], levels: [], marks: [], unit: 'µm' };
+
+const point = (value: number, expanded = 0) => {
+  return { name: '', value, expanded, kind: 'plain', text: '' } as const;
+};
+
+describe('the axis of a chart', () => {
+  it('holds every bar and every level, and some room', () => {
+    const levels = [{ value: 5, from: 0, to: 1, kind: 'limit' }] as const;
+    const [least, greatest] = axisRange({ ...NOTHING, points: [point(2, 1), point(3, 1)], levels });
+    // From 1 to 5, with 8 % of that above and below.
+    expect([least, greatest]).toEqual([expect.closeTo(0.68, 9), expect.closeTo(5.32, 9)]);
+  });
+
+  it('is never without height and never without a number', () => {
+    const number = fc.oneof(fc.double(), fc.constantFrom(0, Number.NaN, Number.POSITIVE_INFINITY));
+    fc.assert(
+      fc.property(fc.array(fc.tuple(number, number), { maxLength: 4 }), (some) => {
+        const points = some.map(([value, expanded]) => point(value, expanded));
+        const [least, greatest] = axisRange({ ...NOTHING, points });
+        fc.pre(Math.abs(least) < 1e300 && Math.abs(greatest) < 1e300);
+        expect(greatest).toBeGreaterThan(least);
+      }),
+    );
+  });
+});
+
+it('marks stand before their point, several of them side by side', () => {
+  const marks = [1, 3, 3].map((before) => ({ before, text: '' }));
+  expect(markPlaces(marks)).toEqual([0.5, expect.closeTo(2 + 1 / 3), expect.closeTo(2 + 2 / 3)]);
+});
