@@ -6,6 +6,7 @@ import { loading, newId, newRecord, parts, putPart, shop } from '../state/shop';
 import type { PartRecord } from '../store/records';
 import { Mark } from '../widgets/drawings/mark';
 import { Page } from '../widgets/page';
+import { sizesInWords } from '../words/sizes';
 import { GoOn } from './go-on';
 import { to } from './paths';
 
@@ -35,9 +36,9 @@ export function BenchScreen() {
 
   const listed = [...parts.value.values()].reverse();
   return (
-    <Page title="Highedge" side={<KitLink />}>
+    <Page title="Highedge" side={<KitLink />} wide>
       {loading.value === 'ready' && listed.length === 0 && <Welcome />}
-      <div class="stack">
+      <div class="stack bench-ways">
         <GoOn />
         <button type="button" class="button button-main button-wide" onClick={begin}>
           New part
@@ -52,7 +53,7 @@ export function BenchScreen() {
       {listed.length > 0 && (
         <section class="stack" aria-labelledby="parts-heading">
           <h2 id="parts-heading">Parts</h2>
-          <ul class="stack">
+          <ul class="cards">
             {listed.map((part) => (
               <li key={part.id}>
                 <PartCard part={part} />
@@ -101,6 +102,5 @@ function PartCard({ part }: { readonly part: PartRecord }) {
 
 /** Job, material and sizes in one line, as far as they have been typed. */
 function lineOf({ job, material, size }: PartEntry): string {
-  const sizes = [size.x, size.y, size.z].map(({ text }) => text.trim() || '?').join(' × ');
-  return [job.trim(), material.trim(), `${sizes} ${size.x.unit}`].filter(Boolean).join(' · ');
+  return [job.trim(), material.trim(), sizesInWords(size)].filter(Boolean).join(' · ');
 }

@@ -1,13 +1,16 @@
 import { useRoute } from 'preact-iso';
+import type { PartEntry } from '../entry/part-entry';
 import { isReady, readPart } from '../entry/read-part';
 import { workOut } from '../state/answers';
 import { closePart, type Link, latestInspection, reopenPart } from '../state/chain';
 import type { InspectionRecord, PartRecord } from '../store/records';
 import { Page } from '../widgets/page';
 import { RequirementFrame } from '../widgets/requirement-frame';
+import { sizesInWords } from '../words/sizes';
 import { moment } from '../words/time';
-import { standsInWords } from '../words/verdicts';
+import { WhereItStands } from './answer/where-it-stands';
 import { useBeginReadings } from './begin-readings';
+import { PartsBeside } from './parts-beside';
 import { to } from './paths';
 import { Story } from './story/story';
 import { useUnitsButton } from './units-button';
@@ -37,36 +40,52 @@ function PartOverview({ part, links }: PartOverviewProps) {
       back={{ to: to.bench(), name: 'the bench' }}
       side={units.button}
       opened={units.panel}
+      beside={<PartsBeside current={part.id} from={75} />}
+      wide
     >
-      <NextStep part={part} links={links} />
-      <section class="sheet" aria-labelledby="asked-heading">
-        <div class="sheet-head">
-          <h2 id="asked-heading">The drawing</h2>
-          <a class="button" href={to.drawing(part.id)}>
-            Change
-          </a>
+      <div class="overview">
+        <div class="overview-part">
+          <NextStep part={part} links={links} />
+          <Asked entry={entry} drawing={to.drawing(part.id)} />
         </div>
-        <p class="soft">
-          {[entry.job.trim(), entry.material.trim(), `stands on its ${entry.datum} (A)`]
-            .filter(Boolean)
-            .join(' · ')}
-        </p>
-        {entry.requirements.length === 0 && <p>Nothing is asked of it yet.</p>}
-        <ul class="stack">
-          {entry.requirements.map(({ id, face, datum, tolerance }) => (
-            <li key={id}>
-              <RequirementFrame
-                face={face}
-                datum={datum}
-                tolerance={`${tolerance.text.trim() || '?'} ${tolerance.unit}`}
-                datumA={entry.datum}
-              />
-            </li>
-          ))}
-        </ul>
-      </section>
-      <Story part={part} links={links} />
+        <div class="overview-part">
+          <Story part={part} links={links} />
+        </div>
+      </div>
     </Page>
+  );
+}
+
+/** What the drawing says of the part. */
+function Asked({ entry, drawing }: { readonly entry: PartEntry; readonly drawing: string }) {
+  return (
+    <section class="sheet" aria-labelledby="asked-heading">
+      <div class="sheet-head">
+        <h2 id="asked-heading">The drawing</h2>
+        <a class="button" href={drawing}>
+          Change
+        </a>
+      </div>
+      <p class="sizes">{sizesInWords(entry.size)}</p>
+      <p class="soft">
+        {[entry.job.trim(), entry.material.trim(), `stands on its ${entry.datum} (A)`]
+          .filter(Boolean)
+          .join(' · ')}
+      </p>
+      {entry.requirements.length === 0 && <p>Nothing is asked of it yet.</p>}
+      <ul class="stack">
+        {entry.requirements.map(({ id, face, datum, tolerance }) => (
+          <li key={id}>
+            <RequirementFrame
+              face={face}
+              datum={datum}
+              tolerance={`${tolerance.text.trim() || '?'} ${tolerance.unit}`}
+              datumA={entry.datum}
+            />
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 
@@ -86,11 +105,10 @@ function NextStep({ part, links }: PartOverviewProps) {
   return (
     <>
       {last !== undefined && (
-        <p>
-          <b>
-            Now: <Standing part={part} inspection={last} />
-          </b>
-        </p>
+        <section class="sheet" aria-labelledby="stands-heading">
+          <h2 id="stands-heading">Where it stands</h2>
+          <WhereItStands part={part} inspection={last} />
+        </section>
       )}
       {isOpen ? (
         <a class="button button-main" href={to.plate(part.id, last.id)}>
@@ -115,12 +133,6 @@ function saysAnything(part: PartRecord, inspection: InspectionRecord): boolean {
   return workOut(inspection, part.entry).answer?.findings.some(({ fixed }) => fixed) ?? false;
 }
 
-/** What readings say of every requirement, in a line. */
-function Standing({ part, inspection }: { part: PartRecord; inspection: InspectionRecord }) {
-  const { answer } = workOut(inspection, part.entry);
-  return <>{answer === undefined ? 'no answer yet' : standsInWords(answer.findings)}</>;
-}
-
 interface ClosedProps extends PartOverviewProps {
   readonly closed: NonNullable<PartRecord['closed']>;
 }
@@ -135,11 +147,7 @@ function Closed({ part, links, closed }: ClosedProps) {
       <h2>Closed {moment(closed.at)}</h2>
       {inspection !== undefined && (
         <>
-          <p>
-            <b>
-              <Standing part={part} inspection={inspection} />
-            </b>
-          </p>
+          <WhereItStands part={part} inspection={inspection} />
           <a class="button" href={to.plate(part.id, inspection.id)}>
             The readings it was let go with
           </a>

@@ -1,4 +1,6 @@
 import type { ComponentChildren } from 'preact';
+import { useRef } from 'preact/hooks';
+import { useArrival } from './arrival';
 
 interface PageProps {
   readonly title: string;
@@ -10,14 +12,22 @@ interface PageProps {
   readonly opened?: ComponentChildren;
   /** Under the title, always in sight. */
   readonly pinned?: ComponentChildren;
+  /** At the left of the contents, where there is room. */
+  readonly beside?: ComponentChildren;
   readonly wide?: boolean;
   readonly children: ComponentChildren;
 }
 
 /** The frame of every screen: title band, way back, contents. */
-export function Page({ title, back, side, opened, pinned, wide, children }: PageProps) {
+export function Page({ title, back, side, opened, pinned, beside, wide, children }: PageProps) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const contents = useRef<HTMLElement>(null);
+  useArrival(title, heading);
   return (
-    <div class="page">
+    <div class={pinned ? 'page page-pinned' : 'page'}>
+      <button type="button" class="skip" onClick={() => contents.current?.focus()}>
+        Skip to the contents
+      </button>
       <header class="band">
         <div class="band-row">
           {back && (
@@ -26,13 +36,20 @@ export function Page({ title, back, side, opened, pinned, wide, children }: Page
               <span class="hidden-label">Back to {back.name}</span>
             </a>
           )}
-          <h1>{title}</h1>
+          <h1 ref={heading} tabIndex={-1}>
+            {title}
+          </h1>
           {side}
         </div>
         {opened && <div class="band-opened">{opened}</div>}
         {pinned}
       </header>
-      <main class={wide ? 'contents contents-wide' : 'contents'}>{children}</main>
+      <div class="page-body">
+        {beside}
+        <main ref={contents} tabIndex={-1} class={wide ? 'contents contents-wide' : 'contents'}>
+          {children}
+        </main>
+      </div>
     </div>
   );
 }

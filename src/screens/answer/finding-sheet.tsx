@@ -3,6 +3,7 @@ import { expanded } from '../../core/statistics/coverage';
 import type { PartEntry } from '../../entry/part-entry';
 import type { Worked } from '../../state/answers';
 import { shop } from '../../state/shop';
+import { awaitsForm } from '../../state/zone-form/questions';
 import type { InspectionRecord } from '../../store/records';
 import { ZoneScale } from '../../widgets/drawings/zone-scale';
 import { Found } from '../../widgets/found';
@@ -30,8 +31,6 @@ export function FindingSheet({ finding, entry, inspection, worked }: FindingShee
   const typed = entry.requirements.find(({ id }) => id === requirement.id)?.tolerance;
   const { deviation } = shop.value.units;
   const hasForm = finding.fixed && finding.formPoints.length > 0;
-  // While the form is worked out there is no verdict yet: that on the plane alone may not last.
-  const isPending = hasForm && finding.withForm === undefined;
   return (
     <section class="sheet">
       <div class="sheet-head">
@@ -48,7 +47,7 @@ export function FindingSheet({ finding, entry, inspection, worked }: FindingShee
             value={finding.zone.width}
             expanded={expanded(finding.zone)}
             unit={deviation}
-            verdict={isPending ? undefined : finding.verdict}
+            verdict={awaitsForm(finding) ? undefined : finding.verdict}
           />
           {!hasForm && (
             <ZoneScale

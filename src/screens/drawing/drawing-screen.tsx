@@ -6,6 +6,7 @@ import { putPart } from '../../state/shop';
 import type { PartRecord } from '../../store/records';
 import { Page } from '../../widgets/page';
 import { TextField } from '../../widgets/text-field';
+import { PartsBeside } from '../parts-beside';
 import { to } from '../paths';
 import { useUnitsButton } from '../units-button';
 import { WithPart } from '../with-part';
@@ -40,41 +41,51 @@ function Drawing({ part }: { readonly part: PartRecord }) {
       back={{ to: to.part(part.id), name: 'the part' }}
       side={units.button}
       opened={units.panel}
+      beside={<PartsBeside current={part.id} from={75} />}
+      wide
     >
-      <section class="sheet" aria-label="Name">
-        <TextField
-          id="part-name"
-          label="Name"
-          text={entry.name}
-          problem={read.problems.get(fieldKey.name())}
-          onText={(name) => change({ name })}
-        />
-        <div class="columns">
-          <TextField
-            id="part-job"
-            label="Job reference"
-            text={entry.job}
-            onText={(job) => change({ job })}
-          />
-          <TextField
-            id="part-material"
-            label="Material"
-            text={entry.material}
-            suggestions={MATERIALS}
-            onText={(material) => change({ material })}
-          />
+      <div class="overview">
+        <div class="overview-part">
+          <section class="sheet" aria-label="Name">
+            <TextField
+              id="part-name"
+              label="Name"
+              text={entry.name}
+              problem={read.problems.get(fieldKey.name())}
+              onText={(name) => change({ name })}
+            />
+            <div class="columns">
+              <TextField
+                id="part-job"
+                label="Job reference"
+                text={entry.job}
+                onText={(job) => change({ job })}
+              />
+              <TextField
+                id="part-material"
+                label="Material"
+                text={entry.material}
+                suggestions={MATERIALS}
+                onText={(material) => change({ material })}
+              />
+            </div>
+          </section>
+          <SizeSheet entry={entry} problems={read.problems} onChange={change} />
         </div>
-      </section>
-      <SizeSheet entry={entry} problems={read.problems} onChange={change} />
-      <RequirementsSheet entry={entry} problems={read.problems} onChange={change} />
-      <FacesSheet entry={entry} onChange={change} />
-      {isReady(read) ? (
-        <a class="button button-main" href={to.part(part.id)}>
-          To the part
-        </a>
-      ) : (
-        <p class="note">Give the three sizes, and put right what is marked: then it can be read.</p>
-      )}
+        <div class="overview-part">
+          <RequirementsSheet entry={entry} problems={read.problems} onChange={change} />
+          <FacesSheet entry={entry} onChange={change} />
+          {isReady(read) ? (
+            <a class="button button-main" href={to.part(part.id)}>
+              To the part
+            </a>
+          ) : (
+            <p class="note">
+              Give the three sizes, and put right what is marked: then it can be read.
+            </p>
+          )}
+        </div>
+      </div>
     </Page>
   );
 }

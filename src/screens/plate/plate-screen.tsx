@@ -10,6 +10,7 @@ import { ENTRY_DONE } from '../../widgets/number-fields';
 import { Page } from '../../widgets/page';
 import { useStayAwake } from '../../widgets/stay-awake';
 import { AnswerPart } from '../answer/answer-part';
+import { PartsBeside } from '../parts-beside';
 import { to } from '../paths';
 import { useUnitsButton } from '../units-button';
 import { Message, WithPart } from '../with-part';
@@ -57,6 +58,7 @@ function Plate({ part, inspection, links }: PlateProps) {
       side={units.button}
       opened={units.panel}
       pinned={<SoFar part={part} inspection={inspection} onShow={showAnswer} />}
+      beside={<PartsBeside current={part.id} from={90} />}
       wide
     >
       <PlateParts now={{ part, inspection, worked, isLast }} answer={answer} onDone={showAnswer} />

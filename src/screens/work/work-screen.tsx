@@ -12,6 +12,7 @@ import { Page } from '../../widgets/page';
 import { correctionInWords, pressInWords, workedFaceView } from '../../words/corrections';
 import { useBeginReadings } from '../begin-readings';
 import { useGatheredPasses } from '../gathered-passes';
+import { PartsBeside } from '../parts-beside';
 import { to } from '../paths';
 import { OutcomeFacts } from '../story/outcome-facts';
 import { Message, WithPart } from '../with-part';
@@ -55,26 +56,37 @@ function WorkLog({ part, work, links }: WorkLogProps) {
     if (isLast) notePlace({ part: part.id, address: to.work(part.id, work.id), what: title });
   }, [part.id, work.id, title, isLast]);
   return (
-    <Page title={title} back={{ to: to.part(part.id), name: 'the part' }}>
-      <Advice part={part} work={work} links={links} />
-      <WorkFields work={work} />
-      {outcome !== undefined && (
-        <section class="sheet" aria-labelledby="outcome-heading">
-          <h2 id="outcome-heading">What it has done</h2>
-          <OutcomeFacts outcome={outcome} work={work} />
-        </section>
-      )}
-      {isLast ? (
-        <button type="button" class="button button-main" onClick={again}>
-          Measure again
-        </button>
-      ) : (
-        last !== undefined && (
-          <a class="button" href={to.plate(part.id, last.id)}>
-            To the latest readings
-          </a>
-        )
-      )}
+    <Page
+      title={title}
+      back={{ to: to.part(part.id), name: 'the part' }}
+      beside={<PartsBeside current={part.id} from={75} />}
+      wide
+    >
+      <div class="overview">
+        <div class="overview-part">
+          <Advice part={part} work={work} links={links} />
+        </div>
+        <div class="overview-part">
+          <WorkFields work={work} />
+          {outcome !== undefined && (
+            <section class="sheet" aria-labelledby="outcome-heading">
+              <h2 id="outcome-heading">What it has done</h2>
+              <OutcomeFacts outcome={outcome} work={work} />
+            </section>
+          )}
+          {isLast ? (
+            <button type="button" class="button button-main" onClick={again}>
+              Measure again
+            </button>
+          ) : (
+            last !== undefined && (
+              <a class="button" href={to.plate(part.id, last.id)}>
+                To the latest readings
+              </a>
+            )
+          )}
+        </div>
+      </div>
     </Page>
   );
 }

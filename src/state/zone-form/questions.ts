@@ -5,6 +5,11 @@ import type { SimulatedZone, ZoneToSimulate } from '../../core/verdict/monte-car
 
 export type FixedFinding = Extract<Finding, { fixed: true }>;
 
+/** True while the form is worked out: the verdict on the plane alone may not last. */
+export function awaitsForm({ formPoints, withForm }: FixedFinding): boolean {
+  return formPoints.length > 0 && withForm === undefined;
+}
+
 /** Something to be worked out. */
 export type Question = ZoneQuestion | SeatingsQuestion;
 
