@@ -51,6 +51,7 @@ test('finished readings are no place to go on at, and work that was begun is one
   await page.getByRole('button', { name: 'Measure again' }).tap();
   for (const name of ['Right side', 'Left side']) await type(page, name, '35');
   await page.getByRole('button', { name: 'Finish these readings' }).tap();
+  await expect(page.getByText('Finished.')).toBeVisible();
   await page.goto('/');
   await expect(page.getByRole('button', { name: 'New part' })).toBeVisible();
   await expect(page.getByRole('link', { name: /^Go on where you were/ })).toHaveCount(0);
