@@ -58,7 +58,7 @@ export default defineConfig({
   ],
   test: {
     environment: 'node',
-    include: ['tests/{core,hosting,entry,words,store,exchange,state,widgets}/**/*.test.ts'],
+    include: ['tests/{attacks,core,hosting,entry,words,store,exchange,state,widgets}/**/*.test.ts'],
     // A busy machine is slow, not wrong: this is only to end what hangs.
     testTimeout: 120_000,
   },
