@@ -10,6 +10,7 @@ const POLICY = {
   'script-src': "'self'",
   'style-src': "'self'",
   'img-src': "'self' data: blob:",
+  'font-src': "'self'",
   'connect-src': "'self'",
   'worker-src': "'self'",
   'manifest-src': "'self'",

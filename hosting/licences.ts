@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import type { Plugin } from 'vite';
+import type { Plugin, Rolldown } from 'vite';
 
 /** Development packages that leave code of theirs in what is built: the worker, loading, updates. */
 const LEFT_BY_TOOLS = [
@@ -8,63 +8,64 @@ const LEFT_BY_TOOLS = [
   'workbox-core',
   'workbox-precaching',
   'workbox-routing',
-  'workbox-window',
 ];
+
+/** Licences under which something may be handed on with an app under MIT. */
+const FREE = ['MIT', 'Apache-2.0', 'BSD-3-Clause', 'ISC', 'OFL-1.1'];
 
 /** What comes after its own licence in vite's file: licences of what stays on the developer's side. */
 const OF_ITS_PARTS = '\n# Licenses of bundled dependencies';
 
-interface Locked {
-  readonly dev?: boolean;
-  /** Only there because another package may be used with it. */
-  readonly peer?: boolean;
+interface Package {
+  readonly name: string;
+  readonly version: string;
+  readonly license: string;
+  readonly author?: string | { readonly name: string };
 }
 
-/** The folder of every package whose code is handed out with the app. */
-function handedOut(): string[] {
-  const lock = JSON.parse(readFileSync('package-lock.json', 'utf8'));
-  const locked = Object.entries<Locked>(lock.packages);
-  const own = locked.filter(([folder, { dev, peer }]) => folder !== '' && !dev && !peer);
-  const tools = LEFT_BY_TOOLS.map((name) => `node_modules/${name}`);
-  return [...own.map(([folder]) => folder), ...tools].sort();
-}
-
-/** Name, version and licence of a package, with the licence's text. */
+/**
+ * Name, version and licence of the package in `folder`, with the licence's text where it brings it.
+ *
+ * @throws Error where its licence is none that the app may be handed on with.
+ */
 function licenceOf(folder: string): string {
-  const { name, version, license } = JSON.parse(readFileSync(`${folder}/package.json`, 'utf8'));
+  const json = readFileSync(`${folder}/package.json`, 'utf8');
+  const { name, version, license, author }: Package = JSON.parse(json);
+  if (!FREE.includes(license)) throw new Error(`${name} is built in, under ${license}`);
   const file = readdirSync(folder).find((entry) => /^licen[cs]e(\.|$)/i.test(entry));
-  if (file === undefined) throw new Error(`${name} has no licence to hand out.`);
-  const [text = ''] = readFileSync(`${folder}/${file}`, 'utf8').split(OF_ITS_PARTS);
-  return `${name} ${version} (${license})\n\n${text.trim()}\n`;
+  const by = typeof author === 'object' ? author.name : author;
+  const text = file ? readFileSync(`${folder}/${file}`, 'utf8') : `By ${by ?? 'its authors'}`;
+  const [own = ''] = text.split(OF_ITS_PARTS);
+  return `${name} ${version} (${license})\n\n${own.trim()}\n`;
 }
 
 const RULE = `\n${'-'.repeat(80)}\n\n`;
 
-/** The licences of all that is handed out with the app, the app's own first. */
-export function allLicences(): string {
-  return [
-    `Highedge (MIT)\n\n${readFileSync('LICENSE', 'utf8')}`,
-    ...handedOut().map(licenceOf),
-  ].join(RULE);
+/** The licences of the packages in `folders`, the app's own first. */
+export function licencesOf(folders: readonly string[]): string {
+  const own = `Highedge (MIT)\n\n${readFileSync('LICENSE', 'utf8')}`;
+  return [own, ...folders.map(licenceOf)].join(RULE);
 }
 
-/** Builds `licences.txt`, and fails where a package is built in that it does not name. */
+/** The folder of each package that something in `file` was made of. */
+function packagesIn(file: Rolldown.OutputBundle[string]): readonly string[] {
+  const made = file.type === 'chunk' ? Object.keys(file.modules) : file.originalFileNames;
+  return made.flatMap((path) => path.match(/node_modules\/(@[^/]+\/)?[^/]+/)?.[0] ?? []);
+}
+
+/** Builds `licences.txt`: the licences of all that is built in, and so handed out with the app. */
 export function licences(): Plugin {
   return {
     name: 'licences',
     apply: 'build',
     generateBundle(_, bundle) {
-      const folders = handedOut();
-      const modules = Object.values(bundle).flatMap((file) =>
-        file.type === 'chunk' ? Object.keys(file.modules) : [],
-      );
-      for (const module of modules) {
-        const inPackage = module.match(/node_modules\/(@[^/]+\/)?[^/]+/)?.[0];
-        if (inPackage !== undefined && !folders.includes(inPackage)) {
-          this.error(`${inPackage} is built in, and its licence is not handed out.`);
-        }
-      }
-      this.emitFile({ type: 'asset', fileName: 'licences.txt', source: allLicences() });
+      const left = LEFT_BY_TOOLS.map((name) => `node_modules/${name}`);
+      const folders = new Set([...Object.values(bundle).flatMap(packagesIn), ...left]);
+      this.emitFile({
+        type: 'asset',
+        fileName: 'licences.txt',
+        source: licencesOf([...folders].sort()),
+      });
     },
   };
 }
