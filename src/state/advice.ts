@@ -21,7 +21,7 @@ export const share = computed<number | undefined>(() => {
 });
 
 /** There are no plans while what is typed for the share is none. */
-interface AdviceSoFar extends Pick<Advice, 'next'> {
+interface AdviceSoFar extends Pick<Advice, 'next' | 'pieces'> {
   readonly plans: Advice['plans'] | undefined;
 }
 
@@ -40,7 +40,7 @@ export function adviceOn({ part, answer }: Worked): AdviceSoFar | undefined {
   if (kept?.asked === asked) return kept.advice;
   const advice =
     demand.share === undefined
-      ? { next: nextOf(part, answer), plans: undefined }
+      ? { next: nextOf(part, answer), plans: undefined, pieces: [] }
       : advise(part, answer, { level: demand.level, share: demand.share });
   known.set(answer.adjustment, { asked, advice });
   return advice;

@@ -2,14 +2,26 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
 /**
- * `value` as it was, until the frame with what is drawn at once is on the screen: what can wait
- * follows in a turn of its own. Given the outcome of another `useLater` it follows one turn after.
+ * `value` once all of its `pieces` have been worked out, each in a turn of its own; before that the
+ * value that was there before, none at first. What is drawn from it so follows, and keeps no key waiting.
  */
-export function useLater<T>(value: T): T {
-  const [shown, show] = useState(value);
-  // Effects run once the frame is painted.
-  useEffect(() => show(() => value), [value]);
-  return shown;
+export function usePrepared<T>(
+  value: T,
+  piecesOf: (value: T) => readonly (() => void)[],
+): T | undefined {
+  const [prepared, show] = useState<T>();
+  useEffect(() => {
+    let turn: ReturnType<typeof setTimeout>;
+    const goOn = (pieces: readonly (() => void)[]) => {
+      const [first, ...others] = pieces;
+      if (first === undefined) return show(() => value);
+      first();
+      turn = setTimeout(goOn, 0, others);
+    };
+    turn = setTimeout(() => goOn(piecesOf(value)));
+    return () => clearTimeout(turn);
+  }, [value]);
+  return prepared;
 }
 
 interface LaterProps {

@@ -1,10 +1,10 @@
 import type { Demand } from '../correction/plan/aim';
-import { type Plans, plansFor } from '../correction/plan/plans-for';
+import { type Plans, plansInPieces } from '../correction/plan/plans-for';
 import { sizesOf } from '../correction/plan/sizes';
+import { once } from '../once';
 import type { Part } from '../part/part';
 import type { InspectionAnswer } from './inspect';
 import { type NextReading, nextReading } from './next-reading';
-import { once } from './once';
 
 /** What to do about what the readings say. */
 export interface Advice {
@@ -12,6 +12,8 @@ export interface Advice {
   readonly next: NextReading | undefined;
   /** What to take off. */
   readonly plans: Plans;
+  /** Each works out a piece of the plans: all of them called, these are there at once. */
+  readonly pieces: readonly (() => void)[];
 }
 
 /**
@@ -20,20 +22,23 @@ export interface Advice {
  */
 export function advise(part: Part, answer: InspectionAnswer, demand: Demand): Advice {
   const next = once(() => nextOf(part, answer));
-  const plans = once(() => plansOf(part, answer, demand));
+  const inPieces = once(() => plansOf(part, answer, demand));
   return {
     get next() {
       return next();
     },
     get plans() {
-      return plans();
+      return inPieces().plans();
+    },
+    get pieces() {
+      return inPieces().pieces;
     },
   };
 }
 
-function plansOf(part: Part, { findings, adjustment }: InspectionAnswer, demand: Demand): Plans {
+function plansOf(part: Part, { findings, adjustment }: InspectionAnswer, demand: Demand) {
   const measured = findings.flatMap((finding) => (finding.fixed ? [finding] : []));
-  return plansFor(part, measured, sizesOf(part, adjustment), demand);
+  return plansInPieces(part, measured, sizesOf(part, adjustment), demand);
 }
 
 /** The reading worth taking next, by itself. */

@@ -1,4 +1,5 @@
 import { type Adjustment, adjust } from '../adjustment/adjustment';
+import { once } from '../once';
 import type { Part } from '../part/part';
 import type { Requirement } from '../part/requirement';
 import { equationsOf } from '../readings/equations-of';
@@ -41,7 +42,7 @@ export type Finding =
   | {
       readonly fixed: false;
       readonly requirement: Requirement;
-      /** The smallest sets of further work that would fix it; any one of them will do. */
+      /** The smallest sets of further work that would fix it; any one of them will do. Worked out when first asked for. */
       readonly remedies: readonly (readonly Remedy[])[];
     };
 
@@ -64,10 +65,18 @@ export function findingsOf(
     const own = counted.length < readings.length ? ofMeasured : adjustment;
     const zone = zoneOfRequirement(requirement, part.block, own);
     if (zone === undefined) {
-      const candidates = candidatesFor(requirement, counted, part.block);
-      const forms = zoneForms(requirement, part.block);
-      const remedies = remediesFor(forms, counted, candidates, part.block, kit);
-      return { fixed: false, requirement, remedies };
+      const remedies = once(() => {
+        const candidates = candidatesFor(requirement, counted, part.block);
+        const forms = zoneForms(requirement, part.block);
+        return remediesFor(forms, counted, candidates, part.block, kit);
+      });
+      return {
+        fixed: false,
+        requirement,
+        get remedies() {
+          return remedies();
+        },
+      };
     }
     const assumed = assumptions.some(({ id }) => zone.restsOn.has(id));
     const formPoints = formRead(requirement, readings, part.block, kit);

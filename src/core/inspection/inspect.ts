@@ -1,5 +1,6 @@
 import { type Adjustment, adjust } from '../adjustment/adjustment';
 import type { EquationCheck } from '../adjustment/checks';
+import { once } from '../once';
 import type { Part } from '../part/part';
 import type { Equation } from '../readings/equation';
 import { equationsOf } from '../readings/equations-of';
@@ -12,7 +13,6 @@ import { type ComparatorAnswer, comparatorAnswers } from './comparators';
 import { type CrownAnswer, disagreementsAmong } from './crowns';
 import { type Finding, findingsOf } from './findings';
 import { type FormAnswer, formAnswers } from './forms';
-import { once } from './once';
 import { type SidesAnswer, sidesAnswers } from './sides';
 
 /** One good reading in a thousand is suspected wrongly, and one flat face in a thousand of a crown. */

@@ -1,4 +1,5 @@
 import type { Adjustment, Estimate } from '../adjustment/adjustment';
+import { once } from '../once';
 import { type Block, depthBehind } from '../part/block';
 import { outOfSquare, taper } from '../part/face-errors';
 import { type Face, oppositeFace } from '../part/faces';
@@ -25,7 +26,7 @@ export interface SidesAnswer {
   readonly taper: Estimate | undefined;
   /** True where the answer leans on somebody's word that the faces are parallel. */
   readonly assumed: boolean;
-  /** What would fix the out-of-square where it is not fixed: any one set will do. */
+  /** What would fix the out-of-square where it is not fixed: any one set will do. Worked out when first asked for. */
   readonly remedies: readonly (readonly Remedy[])[];
 }
 
@@ -42,7 +43,10 @@ export function sidesAnswers(
     const reach = reachOf(readings, face, base);
     const estimates = [adjustment.estimate(forms[0]), adjustment.estimate(forms[1])] as const;
     const fixed = estimates[0] !== undefined && estimates[1] !== undefined;
-    const candidates = candidatesFor({ face, datum: base }, readings, block);
+    const remedies = once(() => {
+      const candidates = candidatesFor({ face, datum: base }, readings, block);
+      return remediesFor(forms, readings, candidates, block, kit);
+    });
     return {
       base,
       faces: [face, other],
@@ -55,7 +59,9 @@ export function sidesAnswers(
           : adjustment.estimate(scaled(sum(forms[0], scaled(forms[1], -1)), reach)),
       taper: adjustment.estimate(taper(face, oppositeFace(base))),
       assumed: estimates.some((estimate) => leansOnAssumption(estimate, readings)),
-      remedies: fixed ? [] : remediesFor(forms, readings, candidates, block, kit),
+      get remedies() {
+        return fixed ? [] : remedies();
+      },
     };
   });
 }

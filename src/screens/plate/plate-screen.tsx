@@ -5,7 +5,7 @@ import { adviceOn } from '../../state/advice';
 import { type Worked, workOut } from '../../state/answers';
 import type { Link } from '../../state/chain';
 import type { InspectionRecord, PartRecord } from '../../store/records';
-import { useLater } from '../../widgets/later';
+import { usePrepared } from '../../widgets/later';
 import { ENTRY_DONE } from '../../widgets/number-fields';
 import { Page } from '../../widgets/page';
 import { useStayAwake } from '../../widgets/stay-awake';
@@ -95,11 +95,8 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
   }, [onDone]);
   useKeptPlace(readings, now.inspection);
 
-  const second = useLater(now);
-  const third = useLater(second);
-  // Plans take a turn to be worked out, and one to be drawn.
-  useMemo(() => adviceOn(third.worked)?.plans, [third]);
-  const fourth = useLater(third);
+  const second = usePrepared(now, nothing);
+  const third = usePrepared(second, piecesOfPlans);
   return (
     <div class="plate">
       <div class="plate-part" ref={readings}>
@@ -111,21 +108,16 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
         )}
       </div>
       <div class="plate-part" ref={answer}>
-        {useMemo(
-          () => (
-            <AnswerPart {...second} />
-          ),
-          [second],
-        )}
+        {useMemo(() => second && <AnswerPart {...second} />, [second])}
       </div>
-      <div class="plate-part">
-        {useMemo(
-          () => (
-            <CorrectionPart {...fourth} />
-          ),
-          [fourth],
-        )}
-      </div>
+      <div class="plate-part">{useMemo(() => third && <CorrectionPart {...third} />, [third])}</div>
     </div>
   );
+}
+
+const nothing = () => [];
+
+/** Plans take their time: a turn for each piece of them, and then one to be drawn. */
+function piecesOfPlans(now: AtThePlate | undefined): readonly (() => void)[] {
+  return (now && adviceOn(now.worked)?.pieces) ?? [];
 }

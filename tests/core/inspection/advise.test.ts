@@ -23,6 +23,17 @@ describe('what is advised', () => {
     expect(plans.best.effects.map(({ requirement: { id } }) => id)).toEqual([SQUARE.id]);
   });
 
+  it('is the same where it is worked out piece by piece, in any order', () => {
+    const part = partWith([SQUARE]);
+    const answer = inspect(part, READINGS, DEFAULT_KIT, HALF.level);
+    const advice = advise(part, answer, HALF);
+    // One for each face, one for all of them, and what is made of these.
+    expect(advice.pieces).toHaveLength(8);
+    for (const piece of [...advice.pieces].reverse()) piece();
+    expect(advice.plans).toEqual(advise(part, answer, HALF).plans);
+    expect(advice.plans).toBe(advice.plans);
+  });
+
   it('keeps off the faces that are finished', () => {
     const { plans } = adviceOn(partWith([SQUARE], ['bottom', 'right']), READINGS);
     expect(plans.best.possible).toBe(false);

@@ -1,10 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { holds, meet } from '../../../src/widgets/drawings/turning-block/convex';
-import { drawnBlock } from '../../../src/widgets/drawings/turning-block/drawn-block';
-import { type Picture, pictureOf } from '../../../src/widgets/drawings/turning-block/picture';
+import {
+  type DrawnBlock,
+  drawnBlock,
+} from '../../../src/widgets/drawings/turning-block/drawn-block';
+import { pictureOf } from '../../../src/widgets/drawings/turning-block/picture';
 import type { ShownBlock } from '../../../src/widgets/drawings/turning-block/shown-block';
-import { movedOn, STANDING, toNextStop } from '../../../src/widgets/drawings/turning-block/view';
+import { textsIn } from '../../../src/widgets/drawings/turning-block/texts';
+import {
+  movedOn,
+  STANDING,
+  toNextStop,
+  type View,
+} from '../../../src/widgets/drawings/turning-block/view';
 import { anyBlock, anyView, obtuseBlock, removalOn, SIZES } from './blocks';
 
 /** Each size with one face worked, with a corner that is high, and with two faces worked. */
@@ -33,20 +42,26 @@ const VIEWS = Array.from({ length: 16 }, (_, index) => index * 22.5).flatMap((tu
   [-45, -20, 25, 45].map((tilt) => ({ turn, tilt })),
 );
 
-const labelsOf = ({ names, highTexts }: Picture) => [...names, ...highTexts];
+/** All that is seen of a block, its texts too. */
+function drawnIn(block: DrawnBlock, view: View) {
+  const { stage, room, ...seen } = pictureOf(block, view);
+  return { ...seen, ...textsIn({ stage, room, ...seen }) };
+}
+
+const labelsOf = ({ names, highTexts }: ReturnType<typeof drawnIn>) => [...names, ...highTexts];
 
 describe('the picture', () => {
   it.each(SHOWN)('of the %s is the same whichever way a full turn goes', (_, shown) => {
     const block = drawnBlock(shown);
-    const start = pictureOf(block, STANDING);
+    const start = drawnIn(block, STANDING);
     for (const sign of [1, -1] as const) {
       let view = STANDING;
       for (let press = 0; press < 8; press += 1) {
         view = movedOn(view, { turn: toNextStop(view.turn, sign) });
-        if (press < 7) expect(pictureOf(block, view)).not.toEqual(start);
+        if (press < 7) expect(drawnIn(block, view)).not.toEqual(start);
       }
-      expect(pictureOf(block, view)).toEqual(start);
-      expect(pictureOf(block, movedOn(STANDING, { turn: sign * 360 }))).toEqual(start);
+      expect(drawnIn(block, view)).toEqual(start);
+      expect(drawnIn(block, movedOn(STANDING, { turn: sign * 360 }))).toEqual(start);
     }
   });
 
@@ -54,8 +69,8 @@ describe('the picture', () => {
     fc.assert(
       fc.property(anyBlock, anyView, (shown, view) => {
         const block = drawnBlock(shown);
-        const { sheet, faces } = pictureOf(block, view);
-        expect(sheet).toEqual(pictureOf(block, STANDING).sheet);
+        const { sheet, faces } = drawnIn(block, view);
+        expect(sheet).toEqual(drawnIn(block, STANDING).sheet);
         for (const { x, y } of faces.flatMap(({ shape }) => shape)) {
           expect(x).toBeGreaterThan(0);
           expect(x).toBeLessThan(340);
@@ -70,7 +85,7 @@ describe('the picture', () => {
   it.each(SHOWN)('of the %s has room for its words in every view', (_, shown) => {
     const block = drawnBlock(shown);
     for (const view of VIEWS) {
-      const picture = pictureOf(block, view);
+      const picture = drawnIn(block, view);
       const { height, centre } = picture.sheet;
       const edges = [
         { x: 0, y: 0 },
@@ -91,7 +106,7 @@ describe('the picture', () => {
   it.each(SHOWN)('of the %s hides no cross hair under a name on a face', (_, shown) => {
     const block = drawnBlock(shown);
     for (const view of VIEWS) {
-      const { names, crossHairs } = pictureOf(block, view);
+      const { names, crossHairs } = drawnIn(block, view);
       const onFaces = names.filter(({ leader }) => leader === undefined);
       for (const { ring } of crossHairs) {
         for (const { box } of onFaces) expect(meet(ring, box)).toBe(false);
@@ -101,11 +116,11 @@ describe('the picture', () => {
 
   it('says where the high edge is behind the block, and shows the cross hair on the face that looks up', () => {
     const block = drawnBlock(obtuseBlock());
-    const standing = pictureOf(block, STANDING);
+    const standing = drawnIn(block, STANDING);
     expect(standing.highs.map(({ text }) => text)).toEqual(['left edge high, behind']);
     expect(standing.wedges.map(({ inSight }) => inSight)).toEqual([false]);
     expect(standing.crossHairs).toHaveLength(1);
-    const below = pictureOf(block, { turn: 337.5, tilt: -35 });
+    const below = drawnIn(block, { turn: 337.5, tilt: -35 });
     expect(below.highs.map(({ text }) => text)).toEqual(['left edge high']);
     expect(below.wedges.map(({ inSight }) => inSight)).toEqual([true]);
     expect(below.crossHairs).toHaveLength(1);
@@ -113,10 +128,10 @@ describe('the picture', () => {
 
   it('points the datum the way its face looks: the bottom down, the left to the left', () => {
     const shown = obtuseBlock();
-    const down = pictureOf(drawnBlock(shown), STANDING).datum!;
+    const down = drawnIn(drawnBlock(shown), STANDING).datum!;
     expect(down.at.y).toBeGreaterThan(down.triangle[0]!.y);
     const block = drawnBlock({ ...shown, datum: { face: 'left', letter: 'B' } });
-    const aside = pictureOf(block, STANDING).datum!;
+    const aside = drawnIn(block, STANDING).datum!;
     expect(aside.at.x).toBeLessThan(aside.triangle[0]!.x);
   });
 });

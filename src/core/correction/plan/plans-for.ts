@@ -1,3 +1,4 @@
+import { once } from '../../once';
 import { FACES, type Face } from '../../part/faces';
 import type { Part } from '../../part/part';
 import { effectOf } from '../effects';
@@ -29,6 +30,13 @@ export interface Plans {
   readonly single: readonly Plan[];
 }
 
+/** Plans that are worked out when they are first asked for. */
+export interface PlansInPieces {
+  /** Each works out a piece of them: all of them called, `plans` has next to nothing left to do. */
+  readonly pieces: readonly (() => void)[];
+  plans(): Plans;
+}
+
 /**
  * Plans for the faces of `part` that are not finished: plane removals that bring the width of every
  * requirement that was measured, with a guard for its doubt, to the share of its tolerance, keep every
@@ -37,12 +45,17 @@ export interface Plans {
  *
  * @throws RangeError where level, share or a tolerance is out of its range.
  */
-export function plansFor(
+export function plansFor(...given: Parameters<typeof plansInPieces>): Plans {
+  return plansInPieces(...given).plans();
+}
+
+/** The same piece by piece, for who must not be kept waiting. @throws RangeError as `plansFor` does. */
+export function plansInPieces(
   part: Part,
   measured: readonly MeasuredRequirement[],
   sizes: Sizes,
   demand: Demand,
-): Plans {
+): PlansInPieces {
   refuseNonsense(measured, demand);
   const guarded = guardedSizes(sizes, demand.level);
   const problem: PlanProblem = {
@@ -53,9 +66,14 @@ export function plansFor(
     sizeRows: sizeRows(part, guarded),
   };
   const workable = FACES.filter((face) => !part.finished.includes(face));
-  const single = workable.map((face) => planOn(problem, [face])).sort(byMerit);
-  const best = simplest(planOn(problem, workable), single);
-  return { best, releases: best.possible ? [] : releasesOf(problem, workable), single };
+  const onEach = workable.map((face) => once(() => planOn(problem, [face])));
+  const onAll = once(() => planOn(problem, workable));
+  const plans = once((): Plans => {
+    const single = onEach.map((plan) => plan()).sort(byMerit);
+    const best = simplest(onAll(), single);
+    return { best, releases: best.possible ? [] : releasesOf(problem, workable), single };
+  });
+  return { pieces: [...onEach, onAll, plans], plans };
 }
 
 function planOn(problem: PlanProblem, faces: readonly Face[]): Plan {

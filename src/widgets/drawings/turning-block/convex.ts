@@ -33,17 +33,16 @@ export function meet(one: Shape, other: Shape, gap = 0): boolean {
   return !areApart(one, other, gap);
 }
 
-const LEVEL: Point = { x: 1, y: 0 };
-const UPRIGHT: Point = { x: 0, y: 1 };
-
 function areApart(one: Shape, other: Shape, gap: number): boolean {
-  const isBetween = (across: Point) => {
-    const [a, b] = [extent(one, across), extent(other, across)];
-    return a.from >= b.to + gap || b.from >= a.to + gap;
-  };
   // Most shapes are far apart: the two quick directions first.
-  if (isBetween(LEVEL) || isBetween(UPRIGHT)) return true;
-  return [one, other].some((shape) => sidesOf(shape).some(({ across }) => isBetween(across)));
+  const [a, b] = [boundsOf(one), boundsOf(other)];
+  if (isBetween(a.level, b.level, gap) || isBetween(a.upright, b.upright, gap)) return true;
+  const isAcross = ({ across }: Side) => isBetween(extent(one, across), extent(other, across), gap);
+  return sidesOf(one).some(isAcross) || sidesOf(other).some(isAcross);
+}
+
+function isBetween(a: Extent, b: Extent, gap: number): boolean {
+  return a.from >= b.to + gap || b.from >= a.to + gap;
 }
 
 /** True where `inner` lies wholly within `outer`, and `gap` from its sides. */
@@ -80,19 +79,42 @@ interface Side {
   readonly across: Point;
 }
 
-/** The sides of a shape that are longer than nothing. */
-export function sidesOf(shape: Shape): readonly Side[] {
-  return shape.flatMap((from, index) => {
+/** The sides of a shape that are longer than nothing. A shape is held against many others: once for each. */
+export const sidesOf = oncePer((shape): readonly Side[] =>
+  shape.flatMap((from, index) => {
     const to = shape[(index + 1) % shape.length] ?? from;
     const length = Math.hypot(to.x - from.x, to.y - from.y);
     if (length < 1e-9) return [];
     const across = { x: (to.y - from.y) / length, y: (from.x - to.x) / length };
     return [{ middle: pointBetween(from, to, 0.5), across }];
-  });
+  }),
+);
+
+const LEVEL: Point = { x: 1, y: 0 };
+const UPRIGHT: Point = { x: 0, y: 1 };
+
+const boundsOf = oncePer((shape) => ({
+  level: extent(shape, LEVEL),
+  upright: extent(shape, UPRIGHT),
+}));
+
+/** `make`, called once for each shape. */
+function oncePer<T>(make: (shape: Shape) => T): (shape: Shape) => T {
+  const made = new WeakMap<Shape, { readonly value: T }>();
+  return (shape) => {
+    const known = made.get(shape) ?? { value: make(shape) };
+    made.set(shape, known);
+    return known.value;
+  };
+}
+
+interface Extent {
+  readonly from: number;
+  readonly to: number;
 }
 
 /** From where to where a shape reaches in one direction. */
-function extent(shape: Shape, along: Point): { from: number; to: number } {
+function extent(shape: Shape, along: Point): Extent {
   let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (const { x, y } of shape) {
     const place = x * along.x + y * along.y;

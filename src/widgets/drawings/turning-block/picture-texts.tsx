@@ -1,17 +1,17 @@
 import { at, LINE } from '../geometry';
 import { Text } from '../text';
-import type { Picture } from './picture';
 import { lines } from './picture-faces';
 import type { Label } from './placing';
+import type { Texts } from './texts';
 
 /** Names of the faces, and of what stands high. */
-export function PictureTexts({ picture }: { readonly picture: Picture }) {
+export function PictureTexts({ texts }: { readonly texts: Texts }) {
   return (
     <g>
-      {picture.names.map((name) => (
+      {texts.names.map((name) => (
         <NameOfFace key={name.lines[0]} label={name} />
       ))}
-      {picture.highTexts.map((text) => (
+      {texts.highTexts.map((text) => (
         <g key={text.lines.join(' ')}>
           {text.leader && <path class="turning-block-high-leader" d={lines([text.leader])} />}
           <Lines label={text} kind="drawing-high-word drawing-on-sheet" />

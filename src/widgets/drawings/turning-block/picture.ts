@@ -4,15 +4,16 @@ import { type CrossHair, crossHairs } from './cross-hair';
 import { type DatumMark, datumMark } from './datum-mark';
 import type { DrawnBlock } from './drawn-block';
 import { type HighMark, highMark } from './high-mark';
-import { roomAbout } from './room';
+import { type Room, roomAbout } from './room';
 import { type Sheet, sheetFor } from './sheet';
 import { type FaceInSight, faceInSight, type Stage, shapeIn, stageOf } from './stage';
-import { type PictureTexts, textsIn } from './texts';
 import type { View } from './view';
 import { type Wedge, wedgeIn } from './wedge';
 
 /** All that is drawn of a block in one view. */
-export interface Picture extends PictureTexts {
+export interface Picture {
+  readonly stage: Stage;
+  readonly room: Room;
   readonly sheet: Sheet;
   readonly faces: readonly FaceInSight[];
   /** The faces in sight as they would be without their errors; none where there is no error. */
@@ -35,12 +36,12 @@ export function pictureOf(block: DrawnBlock, view: View): Picture {
   const { datum: shownDatum } = block.shown;
   const datum = shownDatum && datumMark(stage, shownDatum, room);
   return {
+    ...{ stage, room },
     sheet: stage.sheet,
     faces,
     square: squareFaces(stage),
     ...marks,
     ...(datum && { datum }),
-    ...textsIn(stage, faces, marks, datum, room),
   };
 }
 

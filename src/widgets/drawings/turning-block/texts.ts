@@ -2,13 +2,13 @@ import { faceLabel } from '../../../words/faces';
 import type { Point } from '../geometry';
 import { hullOf, type Shape } from './convex';
 import type { DatumMark } from './datum-mark';
+import type { Picture } from './picture';
 import { type Label, nameWithin, placeWithin } from './placing';
 import { textBeside } from './placing-beside';
-import type { RemovalMarks, Room } from './room';
-import type { FaceInSight, Stage } from './stage';
 import { facing } from './view';
 
-export interface PictureTexts {
+/** The texts of a picture. */
+export interface Texts {
   /** Names on the faces, and beside the block where a face has no room. */
   readonly names: readonly Label[];
   /** Names of what stands high. */
@@ -19,13 +19,8 @@ export interface PictureTexts {
 const FLATTEST = 0.12;
 
 /** Names on faces first, then what stands high, then the names that found no room. */
-export function textsIn(
-  { block, eye }: Stage,
-  faces: readonly FaceInSight[],
-  { highs }: RemovalMarks,
-  datum: DatumMark | undefined,
-  room: Room,
-): PictureTexts {
+export function textsIn({ stage, faces, highs, datum, room }: Picture): Texts {
+  const { block, eye } = stage;
   const taken = [...room.taken, ...(datum ? shapesOf(datum) : [])];
   const beside = (text: string, targets: readonly Point[]): Label[] => {
     const label = textBeside(text, targets, { ...room, taken });

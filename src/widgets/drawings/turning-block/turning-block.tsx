@@ -1,13 +1,14 @@
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { Drawing } from '../drawing';
 import { drawnBlock } from './drawn-block';
 import { firstView } from './first-view';
 import { Key } from './key';
-import { pictureOf } from './picture';
+import { type Picture, pictureOf } from './picture';
 import { PictureFaces } from './picture-faces';
 import { PictureMarks } from './picture-marks';
 import { PictureTexts } from './picture-texts';
 import type { ShownBlock } from './shown-block';
+import { type Texts, textsIn } from './texts';
 import { TurnButtons } from './turn-buttons';
 import { TurnHandle } from './turn-handle';
 import { useTurning } from './use-turning';
@@ -30,7 +31,8 @@ export function TurningBlock({ block, label }: TurningBlockProps) {
   const drawn = useMemo(() => drawnBlock(block), [block]);
   const first = useMemo(() => firstView(drawn), [drawn]);
   const { view, drag, moveBy, glideOn } = useTurning(first);
-  const picture = pictureOf(drawn, view);
+  const picture = useMemo(() => pictureOf(drawn, view), [drawn, view]);
+  const texts = useTexts(picture);
   return (
     <div class="turning-block">
       <div class="turning-block-place">
@@ -38,7 +40,7 @@ export function TurningBlock({ block, label }: TurningBlockProps) {
           <Drawing height={picture.sheet.height} label={label}>
             <PictureFaces picture={picture} />
             <PictureMarks picture={picture} />
-            <PictureTexts picture={picture} />
+            <PictureTexts texts={texts} />
           </Drawing>
         </div>
         <TurnHandle view={view} picture={picture} drag={drag} moveBy={moveBy} />
@@ -47,4 +49,13 @@ export function TurningBlock({ block, label }: TurningBlockProps) {
       <TurnButtons glideOn={glideOn} />
     </div>
   );
+}
+
+const NO_TEXTS: Texts = { names: [], highTexts: [] };
+
+/** To find room for the texts takes its time: at first they follow the picture a turn later. */
+function useTexts(picture: Picture): Texts {
+  const [shown, show] = useState(false);
+  useEffect(() => show(true), []);
+  return useMemo(() => (shown ? textsIn(picture) : NO_TEXTS), [picture, shown]);
 }

@@ -37,7 +37,9 @@ export function useTurning(first: View): Turning {
     else frame.current = requestAnimationFrame(step);
   };
   useEffect(() => {
-    show({ turn: first.turn, tilt: first.tilt });
+    const { turn, tilt } = aim.current;
+    // At first it is shown already: another view, though the same, would be drawn again.
+    if (turn !== first.turn || tilt !== first.tilt) show({ turn: first.turn, tilt: first.tilt });
     return () => cancelAnimationFrame(frame.current);
   }, [first.turn, first.tilt]);
   return { view, drag: useDrag(view, show), moveBy: (by) => show(movedOn(view, by)), glideOn };
