@@ -1,38 +1,44 @@
-import { savingState } from '../state/saving';
+import { gaveWay, refusal, savingState } from '../state/saving';
 import { loading, unread } from '../state/shop';
 import { applyUpdate, partMissing, updateReady } from '../updates';
+import { NotSaved } from './not-saved';
+import { UnreadNotice } from './unread-notice';
 
 /** What the toolmaker has to know whatever screen is open. Nothing here acts by itself. */
 export function Notices() {
-  const { damaged, newer } = unread.value;
   return (
     <div class="notices" role="status">
-      {savingState.value === 'not saved' && (
-        <p class="notice notice-wrong">
-          Not saved: the browser refused to store the last change. Free some space and type it
-          again; until then keep this page open.
-        </p>
-      )}
-      {loading.value === 'failed' && (
+      {savingState.value === 'not saved' && <NotSaved refusal={refusal.value ?? 'refused'} />}
+      {loading.value === 'failed' && savingState.value !== 'not saved' && (
         <p class="notice notice-wrong">
           The browser’s database will not open, so nothing can be kept. Close other tabs of this
           app, leave private browsing, and open it again.
         </p>
       )}
-      {damaged > 0 && (
+      {unread.value.length > 0 && <UnreadNotice unread={unread.value} />}
+      {gaveWay.value && (
         <p class="notice notice-wrong">
-          {damaged} stored {damaged === 1 ? 'record is' : 'records are'} damaged. Left untouched;
-          the rest is here.
-        </p>
-      )}
-      {newer > 0 && (
-        <p class="notice notice-wrong">
-          {newer} stored {newer === 1 ? 'record was' : 'records were'} written by a newer version of
-          the app. Left untouched: update the app to see them.
+          The same field was changed in two windows at once. The later one stands; the other is kept
+          as an earlier version.
+          <button
+            type="button"
+            class="button"
+            onClick={() => {
+              gaveWay.value = false;
+            }}
+          >
+            Understood
+          </button>
         </p>
       )}
       {partMissing.value && (
-        <p class="notice notice-calm">A piece of the app is missing. Open it once with network.</p>
+        <p class="notice notice-calm">
+          A piece of the app is missing. Nothing that was typed is lost: with network, load it
+          again.
+          <button type="button" class="button" onClick={() => location.reload()}>
+            Load again
+          </button>
+        </p>
       )}
       {updateReady.value && (
         <p class="notice notice-calm">

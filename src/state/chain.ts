@@ -4,10 +4,18 @@ import { newSetup, readAgain } from '../entry/new-setup';
 import { isUpright, type PairToRead, pairsToRead } from '../entry/pairs-to-read';
 import type { PartEntry } from '../entry/part-entry';
 import type { SetupEntry, SetupKind } from '../entry/setup-entry';
-import type { InspectionRecord, PartRecord, WorkRecord } from '../store/records';
+import { chainPrefix } from '../store/keys';
+import type {
+  InspectionRecord,
+  PartRecord,
+  StoredRecord,
+  VersionRecord,
+  WorkRecord,
+} from '../store/records';
 import { loadChain, loadVersions } from '../store/shop-store';
 import { afterFrame } from './after-frame';
-import { keep, keepLeftBehind } from './saving';
+import { onArrival } from './agreed';
+import { held, keep, keepLeftBehind } from './saving';
 import {
   changedNow,
   entryUnits,
@@ -18,7 +26,7 @@ import {
   parts,
   putPart,
   shop,
-  unread,
+  tellUnread,
 } from './shop';
 import { showVersions, versionOf, versions } from './versions';
 
@@ -74,15 +82,29 @@ export async function openChain(part: string): Promise<void> {
   // Another part may have been asked for since, or this one opened by an earlier call.
   if (wanted !== part || chain.peek()?.part === part) return;
   const [loaded, earlier] = both;
-  const damaged = loaded.damaged + earlier.damaged;
-  const newer = loaded.newer + earlier.newer;
-  if (damaged + newer > 0) unread.value = { damaged, newer };
-  showVersions(earlier.records);
-  chain.value = {
-    part,
-    links: [...loaded.records].sort((a, b) => a.made.localeCompare(b.made)),
-  };
+  tellUnread([...loaded.unread, ...earlier.unread]);
+  showVersions(held(earlier.records, (record) => isVersionIn(part, record)));
+  const links = held(loaded.records, (record) => isLinkOf(part, record));
+  chain.value = { part, links: [...links].sort((a, b) => a.made.localeCompare(b.made)) };
 }
+
+/** Whether a record is a link of the chain of `part`. */
+export function isLinkOf(part: string, record: StoredRecord): record is Link {
+  return (record.kind === 'inspection' || record.kind === 'work') && record.part === part;
+}
+
+function isVersionIn(part: string, record: StoredRecord): record is VersionRecord {
+  return record.kind === 'version' && record.of.startsWith(chainPrefix(part));
+}
+
+onArrival((records) => {
+  const part = chain.value?.part;
+  if (part === undefined) return;
+  const earlier = records.filter((record) => isVersionIn(part, record));
+  if (earlier.length > 0) showVersions([...versions.value, ...earlier]);
+  const arrived = records.filter((record) => isLinkOf(part, record));
+  if (arrived.length > 0) showLinks(part, arrived);
+});
 
 function putLinks(part: string, links: readonly Link[]): void {
   const changed = links.map(changedNow);

@@ -6,6 +6,7 @@ import type { ArithmeticSoFar } from '../entry/arithmetic';
 import { type WayOfWorking, wayName, workKindOf } from '../entry/way-of-working';
 import type { PartRecord, WorkRecord } from '../store/records';
 import { loadChain } from '../store/shop-store';
+import { agreeOn, onArrival } from './agreed';
 import { arithmetic } from './arithmetic/arithmetic';
 import { chain, drawnChain, type Link, putWork } from './chain';
 import { workOutcome } from './outcomes';
@@ -63,10 +64,17 @@ async function gather(): Promise<void> {
   for (const part of parts.value.values()) {
     if (part.example || part.id === chain.value?.part) continue;
     const { records } = await loadChain(part.id);
+    if (part.id === chain.value?.part) continue;
     const links = [...records].sort((a, b) => a.made.localeCompare(b.made));
-    gathered.value = new Map(gathered.value).set(part.id, passesOf(part, links));
+    const own = passesOf(part, links);
+    for (const { work } of own) agreeOn(work);
+    gathered.value = new Map(gathered.value).set(part.id, own);
   }
 }
+
+onArrival((records) => {
+  for (const record of records) if (record.kind === 'work') putGathered(record);
+});
 
 /** The passes that a part's chain tells of: work with its amount, measured before and after. */
 function passesOf(part: PartRecord, links: readonly Link[]): readonly LearnedPass[] {
@@ -104,10 +112,14 @@ function put(work: WorkRecord): void {
   }
   const changed = changedNow(work);
   keep([changed]);
-  const own = (gathered.value.get(work.part) ?? []).map((pass) =>
-    pass.work.id === work.id ? { ...pass, work: changed } : pass,
-  );
-  gathered.value = new Map(gathered.value).set(work.part, own);
+  putGathered(changed);
+}
+
+function putGathered(work: WorkRecord): void {
+  const own = gathered.value
+    .get(work.part)
+    ?.map((pass) => (pass.work.id === work.id ? { ...pass, work } : pass));
+  if (own !== undefined) gathered.value = new Map(gathered.value).set(work.part, own);
 }
 
 /** The way that a piece of work was done. */

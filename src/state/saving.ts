@@ -1,14 +1,23 @@
 import { signal } from '@preact/signals';
+import { bringBack } from '../store/bring-back';
 import { forgetLeftBehind, leftBehind, takeDown } from '../store/journal';
 import { keyOf } from '../store/keys';
+import { tellOtherWindows } from '../store/other-windows';
 import type { StoredRecord } from '../store/records';
-import { save } from '../store/shop-store';
-import { upgrade } from '../store/upgrades';
+import { type Refusal, refusalOf } from '../store/storage-error';
+import { type Written, write } from '../store/write';
+import { agreedOn, agreeOn, arrive } from './agreed';
 
 /** How the last writes went: the screens show anything but 'saved'. */
 export type SavingState = 'saved' | 'saving' | 'not saved';
 
 export const savingState = signal<SavingState>('saved');
+
+/** Why the last write did not work; none where it did. */
+export const refusal = signal<Refusal | undefined>(undefined);
+
+/** True once something had to give way to what another window had made of it. */
+export const gaveWay = signal(false);
 
 /** Records that are written in one transaction, all or none. */
 type Group = readonly StoredRecord[];
@@ -17,11 +26,20 @@ type Group = readonly StoredRecord[];
 let underWay: Group | undefined;
 let waiting: Group[] = [];
 
-/** Groups that could not be written: tried again once a write of anything else has worked. */
+/** Groups that could not be written: tried again after a while, and once a write of anything else has worked. */
 let refused: Group[] = [];
 
 /** Keys of the records whose last write failed, until one works. */
 const failing = new Set<string>();
+
+/** ms until what was refused is tried again. */
+const TRY_AGAIN = 3000;
+
+/** ms after which a database that does not answer is told. */
+const LONG = 5000;
+
+/** True while a write takes longer than that. */
+let isOverdue = false;
 
 /**
  * Keeps the records, at once and before anything else is done with them: they are taken down, and
@@ -31,8 +49,17 @@ const failing = new Set<string>();
 export function keep(records: Group): void {
   waiting = [...without(waiting, records), records];
   refused = without(refused, records);
-  takeDown(unsaved());
+  noteDown();
   next();
+}
+
+/** Everything that is not known to be on the disk, the newest state last. */
+export function unsaved(): readonly StoredRecord[] {
+  return [...refused, ...(underWay === undefined ? [] : [underWay]), ...waiting].flat();
+}
+
+function noteDown(): void {
+  takeDown(unsaved().map((record) => ({ record, from: agreedOn(keyOf(record))?.changed })));
 }
 
 let bringing: Promise<void> | undefined;
@@ -42,17 +69,18 @@ let bringing: Promise<void> | undefined;
  * typed. Nothing is read before that.
  */
 export function keepLeftBehind(): Promise<void> {
-  bringing ??= bring().catch((error: unknown) => console.error(error));
+  bringing ??= bring().catch((error: unknown) => {
+    console.error(error);
+    // Still taken down: whoever reads next tries again.
+    bringing = undefined;
+  });
   return bringing;
 }
 
 async function bring(): Promise<void> {
-  const records = leftBehind().flatMap((stored) => {
-    const upgraded = upgrade(stored);
-    return upgraded.ok ? [upgraded.record] : [];
-  });
-  if (records.length > 0) await save(records);
+  const brought = await bringBack(leftBehind());
   forgetLeftBehind();
+  if (brought.length > 0) tellOtherWindows(brought);
 }
 
 function next(): void {
@@ -63,44 +91,90 @@ function next(): void {
   }
   underWay = group;
   waiting = others;
-  afterThisTurn(() => save(group)).then(
-    () => settle(true),
+  const overdue = setTimeout(() => {
+    isOverdue = true;
+    show();
+  }, LONG);
+  afterThisTurn(() => write(group, agreedOn)).then(
+    (written) => {
+      clearTimeout(overdue);
+      settle(group, written);
+    },
     (error: unknown) => {
+      clearTimeout(overdue);
       console.error(error);
-      settle(false);
+      refusal.value = refusalOf(error);
+      settle(group, undefined);
     },
   );
   show();
 }
 
 /** What was taken down is safe already: the disk need not keep the answer to a keystroke waiting. */
-function afterThisTurn(work: () => Promise<void>): Promise<void> {
+function afterThisTurn<T>(work: () => Promise<T>): Promise<T> {
   return new Promise((resolve, reject) => {
     setTimeout(() => work().then(resolve, reject));
   });
 }
 
-function settle(kept: boolean): void {
-  const group = underWay ?? [];
+/** `written` is undefined where the group was refused. */
+function settle(group: Group, written: Written | undefined): void {
   underWay = undefined;
-  for (const record of group) {
-    if (kept) failing.delete(keyOf(record));
-    else failing.add(keyOf(record));
-  }
-  if (kept) {
-    waiting = [...refused, ...waiting];
-    refused = [];
-  } else if (without([group], waiting.flat()).length > 0) {
-    // A newer state of it on its way has the last word.
-    refused = [...refused, group];
-  }
-  takeDown(unsaved());
+  isOverdue = false;
+  if (written === undefined) refuse(group);
+  else takeUp(group, written);
+  noteDown();
   next();
 }
 
-/** Everything that is not known to be on the disk, the newest state last. */
-function unsaved(): readonly StoredRecord[] {
-  return [...refused, ...(underWay === undefined ? [] : [underWay]), ...waiting].flat();
+function refuse(group: Group): void {
+  for (const record of group) failing.add(keyOf(record));
+  // A newer state of it on its way has the last word.
+  if (without([group], waiting.flat()).length === 0) return;
+  refused = [...refused, group];
+  clearTimeout(trying);
+  trying = setTimeout(tryAgain, TRY_AGAIN);
+}
+
+let trying: ReturnType<typeof setTimeout> | undefined;
+
+function tryAgain(): void {
+  waiting = [...refused, ...waiting];
+  refused = [];
+  next();
+}
+
+/** The page now goes on from what lies on the disk, unless it has gone on already. */
+function takeUp(group: Group, { records, clashed }: Written): void {
+  refusal.value = undefined;
+  gaveWay.value ||= clashed;
+  for (const record of group) {
+    failing.delete(keyOf(record));
+    agreeOn(record);
+  }
+  tryAgain();
+  const pending = new Set(unsaved().map(keyOf));
+  const changed = records.filter((record, index) => record !== group[index]);
+  arrive(changed.filter((record) => !pending.has(keyOf(record))));
+  tellOtherWindows(group.map(keyOf));
+}
+
+/**
+ * Records that were just read, as the page is to hold them from now on: where it has made more of one
+ * and not yet stored that, it stands in its place. `belongs` tells which others would have been read.
+ */
+export function held<R extends StoredRecord>(
+  read: readonly R[],
+  belongs: (record: StoredRecord) => record is R,
+): readonly R[] {
+  const pending = new Map(
+    unsaved()
+      .filter(belongs)
+      .map((record) => [keyOf(record), record]),
+  );
+  for (const record of read) if (!pending.has(keyOf(record))) agreeOn(record);
+  const byKey = new Map(read.map((record) => [keyOf(record), record]));
+  return [...new Map([...byKey, ...pending]).values()];
 }
 
 /** The groups but for those whose records are all among the newer ones. */
@@ -110,6 +184,7 @@ function without(groups: readonly Group[], newer: Group): Group[] {
 }
 
 function show(): void {
-  if (failing.size > 0) savingState.value = 'not saved';
+  if (isOverdue) refusal.value = 'silent';
+  if (failing.size > 0 || isOverdue) savingState.value = 'not saved';
   else savingState.value = underWay === undefined ? 'saved' : 'saving';
 }

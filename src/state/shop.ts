@@ -13,9 +13,10 @@ import {
   type ShopUnits,
   type StoredRecord,
 } from '../store/records';
-import { loadParts, loadShop } from '../store/shop-store';
+import { loadParts, loadShop, type Unread } from '../store/shop-store';
+import { onArrival } from './agreed';
 import './arithmetic/arithmetic';
-import { keep, keepLeftBehind } from './saving';
+import { held, keep, keepLeftBehind } from './saving';
 
 /** Ids and times come from the browser here and nowhere else. */
 export const newId: NewId = () => crypto.randomUUID();
@@ -35,14 +36,20 @@ export function changedNow<R extends StoredRecord>(record: R): R {
 /** Whether the database has answered yet. */
 export const loading = signal<'waiting' | 'ready' | 'failed'>('waiting');
 
-/** Records that could not be read and were left as they are. */
-export const unread = signal({ damaged: 0, newer: 0 });
+/** What could not be read and was left as it is. */
+export const unread = signal<readonly Unread[]>([]);
+
+/** Tells what could not be read, once. */
+export function tellUnread(more: readonly Unread[]): void {
+  if (more.length === 0) return;
+  unread.value = [...new Map([...unread.value, ...more].map((one) => [one.key, one])).values()];
+}
 
 /** All parts by id, newest change last. */
 export const parts = signal<ReadonlyMap<string, PartRecord>>(new Map());
 
-/** True where the stored record of the shop could not be read. */
-let shopUnread = false;
+/** True where the stored record of the shop is of a newer version: it must not be overwritten. */
+let shopIsNewer = false;
 
 export const shop = signal<ShopRecord>({
   ...newRecord(),
@@ -78,21 +85,32 @@ export async function openShop(): Promise<void> {
   try {
     await keepLeftBehind();
     const [stored, loaded] = await Promise.all([loadShop(), loadParts()]);
-    if (stored.records[0] !== undefined) shop.value = stored.records[0];
-    shopUnread = stored.damaged + stored.newer > 0;
-    const byAge = [...loaded.records].sort((a, b) => a.made.localeCompare(b.made));
+    const [own] = held(stored.records, (record) => record.kind === 'shop');
+    if (own !== undefined) shop.value = own;
+    shopIsNewer = stored.unread.some(({ reason }) => reason === 'newer');
     // A part begun before the database answered must not be lost from the list.
-    parts.value = new Map([...byAge.map((part) => [part.id, part] as const), ...parts.value]);
-    unread.value = {
-      damaged: stored.damaged + loaded.damaged,
-      newer: stored.newer + loaded.newer,
-    };
+    const before = parts.value;
+    const others = loaded.records.filter(({ id }) => !before.has(id));
+    const all = held(
+      others,
+      (record): record is PartRecord => record.kind === 'part' && !before.has(record.id),
+    );
+    const byAge = [...all].sort((a, b) => a.made.localeCompare(b.made));
+    parts.value = new Map([...byAge.map((part) => [part.id, part] as const), ...before]);
+    tellUnread([...stored.unread, ...loaded.unread]);
     loading.value = 'ready';
   } catch (error) {
     console.error(error);
     loading.value = 'failed';
   }
 }
+
+onArrival((records) => {
+  for (const record of records) {
+    if (record.kind === 'part') parts.value = new Map(parts.value).set(record.id, record);
+    if (record.kind === 'shop') shop.value = record;
+  }
+});
 
 export function putPart(part: PartRecord): void {
   const changed = changedNow(part);
@@ -102,8 +120,7 @@ export function putPart(part: PartRecord): void {
 
 function putShop(changed: Partial<Omit<ShopRecord, 'kind' | 'format' | 'made' | 'changed'>>): void {
   const record = changedNow({ ...shop.value, ...changed });
-  // A record that could not be read is left as it is: it may be of a newer version.
-  if (!shopUnread) keep([record]);
+  if (!shopIsNewer) keep([record]);
   shop.value = record;
 }
 

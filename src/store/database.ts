@@ -1,25 +1,30 @@
 import type { UseStore } from 'idb-keyval';
+import { refusalOf, StorageError } from './storage-error';
 
 const DATABASE = 'highedge';
 const OBJECTS = 'records';
-
-/** What went wrong with the browser's database, for the screens to tell. */
-export class StorageError extends Error {
-  override readonly name = 'StorageError';
-}
 
 let opening: Promise<IDBDatabase> | undefined;
 
 function open(): Promise<IDBDatabase> {
   opening ??= new Promise<IDBDatabase>((resolve, reject) => {
     const request = indexedDB.open(DATABASE, 1);
+    let isGivenUp = false;
+    const giveUp = (error: StorageError) => {
+      isGivenUp = true;
+      reject(error);
+    };
     request.onupgradeneeded = () => request.result.createObjectStore(OBJECTS);
     request.onblocked = () =>
-      reject(new StorageError('Another tab holds an older version open: close it'));
-    request.onerror = () =>
-      reject(new StorageError('The database will not open', { cause: request.error }));
+      giveUp(new StorageError('blocked', 'Another window holds an older version open'));
+    request.onerror = () => {
+      const { error } = request;
+      giveUp(new StorageError(refusalOf(error), 'The database will not open', { cause: error }));
+    };
     request.onsuccess = () => {
       const database = request.result;
+      // It has been asked for again since: a second connection would only stand in the way.
+      if (isGivenUp) return database.close();
       // A newer version in another tab must be able to upgrade; a closed connection is opened again.
       database.onversionchange = () => database.close();
       database.onclose = forget;

@@ -31,3 +31,25 @@ export function chainPrefix(part: string): string {
 export function versionPrefix(of: string): string {
   return `version/${of}`;
 }
+
+/** What a key tells of the record that lies there. */
+export interface KeyParts {
+  readonly kind: 'part' | 'inspection' | 'work' | 'version' | 'shop' | 'other';
+  /** Id of the part that it is, or belongs to. */
+  readonly part?: string;
+}
+
+/** What can be told of a record that cannot be read. */
+export function partsOfKey(key: string): KeyParts {
+  const [first, second, third] = key.split('/');
+  if (first === 'version') {
+    const { part } = partsOfKey(key.slice(versionPrefix('').length));
+    return { kind: 'version', ...(part !== undefined && { part }) };
+  }
+  if (first === SHOP_KEY) return { kind: 'shop' };
+  if (second === undefined) return { kind: 'other' };
+  if (first === 'part') return { kind: 'part', part: second };
+  if (first !== 'chain') return { kind: 'other' };
+  const kind = third === 'inspection' || third === 'work' ? third : 'other';
+  return { kind, part: second };
+}

@@ -1,4 +1,4 @@
-import { get, promisifyRequest } from 'idb-keyval';
+import { get, getMany, promisifyRequest } from 'idb-keyval';
 import { records } from './database';
 import { chainPrefix, keyOf, PART_PREFIX, SHOP_KEY, SUMMARY_PREFIX, versionPrefix } from './keys';
 import type {
@@ -12,11 +12,18 @@ import type {
 } from './records';
 import { upgrade } from './upgrades';
 
-/** Records that could be read, and how many could not: those stay in the database untouched. */
+/** Records that could be read, and what could not: that stays in the database untouched. */
 export interface Loaded<R extends StoredRecord> {
   readonly records: readonly R[];
-  readonly damaged: number;
-  readonly newer: number;
+  readonly unread: readonly Unread[];
+}
+
+/** Something stored that this version cannot read. */
+export interface Unread {
+  readonly key: string;
+  readonly reason: 'damaged' | 'newer';
+  /** The name that was typed for it, as far as it can be made out. */
+  readonly name?: string;
 }
 
 /** Writes all of `changed` in one transaction: either all are kept or none. */
@@ -36,7 +43,15 @@ export function save(changed: readonly StoredRecord[]): Promise<void> {
 /** What holds for the whole shop: no record before the first change of it. */
 export async function loadShop(): Promise<Loaded<ShopRecord>> {
   const stored = await get<unknown>(SHOP_KEY, records);
-  return sorted<ShopRecord>(stored === undefined ? [] : [stored]);
+  return sorted<ShopRecord>(stored === undefined ? [] : [[SHOP_KEY, stored]]);
+}
+
+/** The records that lie at `keys`, as far as they can be read. */
+export async function readAt(keys: readonly string[]): Promise<readonly StoredRecord[]> {
+  const stored = await getMany<unknown>([...keys], records);
+  return sorted(
+    stored.flatMap((value, index) => (value === undefined ? [] : [[keys[index] ?? '', value]])),
+  ).records;
 }
 
 /** All parts. */
@@ -61,18 +76,29 @@ export function loadSummaries(): Promise<Loaded<SummaryRecord>> {
 
 async function loadRange<R extends StoredRecord>(prefix: string): Promise<Loaded<R>> {
   const range = IDBKeyRange.bound(prefix, `${prefix}\uffff`);
-  const stored = await records('readonly', (store) =>
-    promisifyRequest<unknown[]>(store.getAll(range)),
+  const [keys, values] = await records('readonly', (store) =>
+    Promise.all([
+      promisifyRequest(store.getAllKeys(range)),
+      promisifyRequest<unknown[]>(store.getAll(range)),
+    ]),
   );
-  return sorted<R>(stored);
+  return sorted<R>(values.map((value, index) => [String(keys[index]), value]));
 }
 
-/** Stored values as records of today's format, and how many of them are none. */
-function sorted<R extends StoredRecord>(stored: readonly unknown[]): Loaded<R> {
-  const upgraded = stored.map((value) => upgrade(value));
+/** Stored values as records of today's format, and what is none. */
+function sorted<R extends StoredRecord>(
+  stored: readonly (readonly [key: string, value: unknown])[],
+): Loaded<R> {
+  const upgraded = stored.map(([key, value]) => ({ key, value, result: upgrade(value) }));
   return {
-    records: upgraded.flatMap((result) => (result.ok ? [result.record as R] : [])),
-    damaged: upgraded.filter((result) => !result.ok && result.reason === 'damaged').length,
-    newer: upgraded.filter((result) => !result.ok && result.reason === 'newer').length,
+    records: upgraded.flatMap(({ result }) => (result.ok ? [result.record as R] : [])),
+    unread: upgraded.flatMap(({ key, value, result }) =>
+      result.ok ? [] : [{ key, reason: result.reason, ...nameIn(value) }],
+    ),
   };
+}
+
+function nameIn(value: unknown): { readonly name?: string } {
+  const name = (value as { entry?: { name?: unknown } } | null | undefined)?.entry?.name;
+  return typeof name === 'string' ? { name } : {};
 }

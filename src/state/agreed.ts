@@ -1,0 +1,40 @@
+import { keyOf } from '../store/keys';
+import type { StoredRecord } from '../store/records';
+
+/*
+ * What this page and the disk last had in common. Another window may write the same records: what it
+ * changed can only be told from what this page changed by what both began from.
+ */
+
+const agreed = new Map<string, StoredRecord>();
+
+/** The state of the record at `key` that the page's own state of it was made from. */
+export function agreedOn(key: string): StoredRecord | undefined {
+  return agreed.get(key);
+}
+
+/** The page holds the record as it lies on the disk, or something made from that. */
+export function agreeOn(record: StoredRecord): void {
+  agreed.set(keyOf(record), record);
+}
+
+/** Keys of all that the page has read or written. */
+export function agreedKeys(): readonly string[] {
+  return [...agreed.keys()];
+}
+
+type Taker = (records: readonly StoredRecord[]) => void;
+
+const takers: Taker[] = [];
+
+/** `take` is given what other windows have made of records, to be held in place of what was. */
+export function onArrival(take: Taker): void {
+  takers.push(take);
+}
+
+/** Records as they now lie on the disk, of which the page holds no newer state. */
+export function arrive(records: readonly StoredRecord[]): void {
+  if (records.length === 0) return;
+  for (const record of records) agreeOn(record);
+  for (const take of takers) take(records);
+}

@@ -1,0 +1,139 @@
+import { promisifyRequest } from 'idb-keyval';
+import { records as database } from './database';
+import { keyOf } from './keys';
+import { merge } from './merge';
+import { type EnteredRecord, FORMAT, type StoredRecord, type VersionRecord } from './records';
+import { StorageError } from './storage-error';
+import { isSame } from './three-way';
+import { upgrade } from './upgrades';
+
+const WHY = 'it was changed in two windows at once';
+
+/** What was written. */
+export interface Written {
+  /** The records as they now lie there, in the order that they were given. */
+  readonly records: readonly StoredRecord[];
+  /** Whether anything had to give way. */
+  readonly clashed: boolean;
+}
+
+interface WrittenOne {
+  readonly record: StoredRecord;
+  readonly clashed: boolean;
+}
+
+/** The state of a record, by its key, that the writer and the disk last had in common. */
+export type Agreed = (key: string) => StoredRecord | undefined;
+
+/**
+ * Writes all of `records` in one transaction: either all are kept or none. What lies there in another
+ * state than was agreed comes from another window: both states are put together, and what gives way
+ * is kept as an earlier version.
+ */
+export function write(records: readonly StoredRecord[], agreed: Agreed): Promise<Written> {
+  return database('readwrite', async (store) => {
+    const { transaction } = store;
+    const ended = endOf(transaction);
+    try {
+      const written = await Promise.all(
+        records.map((record) => writeOne(store, record, agreed(keyOf(record)))),
+      );
+      // Nothing more is to come: it need not be asked for.
+      transaction.commit();
+      await ended;
+      return {
+        records: written.map(({ record }) => record),
+        clashed: written.some(({ clashed }) => clashed),
+      };
+    } catch (error) {
+      abort(transaction);
+      // Why the transaction failed says more than what it made fail.
+      const cause: unknown = await ended.then(
+        () => undefined,
+        (reason: unknown) => reason,
+      );
+      throw cause ?? error;
+    }
+  });
+}
+
+async function writeOne(
+  store: IDBObjectStore,
+  record: StoredRecord,
+  agreed: StoredRecord | undefined,
+): Promise<WrittenOne> {
+  const key = keyOf(record);
+  // Versions never change, and summaries are made again at any time.
+  const isEntered = record.kind !== 'version' && record.kind !== 'summary';
+  const there = isEntered ? await promisifyRequest<unknown>(store.get(key)) : undefined;
+  const written =
+    isEntered && there !== undefined
+      ? await joined(store, record, there, agreed)
+      : { record, clashed: false };
+  store.put(written.record, key);
+  return written;
+}
+
+/** The record together with what lies in its place. */
+async function joined(
+  store: IDBObjectStore,
+  record: EnteredRecord,
+  there: unknown,
+  agreed: StoredRecord | undefined,
+): Promise<WrittenOne> {
+  const key = keyOf(record);
+  const upgraded = upgrade(there);
+  if (!upgraded.ok) {
+    if (upgraded.reason === 'newer') throw new StorageError('newer record', key);
+    store.put(there, `aside/${key}/${record.changed}`);
+    return { record, clashed: false };
+  }
+  if (isSame(upgraded.record, agreed)) return { record, clashed: false };
+  const theirs = upgraded.record as EnteredRecord;
+  const merged = merge(agreed as EnteredRecord | undefined, record, theirs);
+  if (merged.overruled !== undefined) await keepVersion(store, merged.overruled, merged.record);
+  return { record: merged.record, clashed: merged.overruled !== undefined };
+}
+
+/** Keeps `overruled` beside the versions there are, even one that was changed in the same moment. */
+async function keepVersion(
+  store: IDBObjectStore,
+  overruled: EnteredRecord,
+  inPlace: EnteredRecord,
+): Promise<void> {
+  for (let copy = 0; ; copy += 1) {
+    const state = earlierState(overruled, inPlace, WHY);
+    const version = copy === 0 ? state : { ...state, id: `${state.id} ${copy}` };
+    const there = await promisifyRequest<VersionRecord | undefined>(store.get(keyOf(version)));
+    if (there === undefined) store.put(version, keyOf(version));
+    if (there === undefined || isSame(there.record, overruled)) return;
+  }
+}
+
+/** A state of a record to be kept beside `inPlace`, which took its place. */
+export function earlierState(
+  record: EnteredRecord,
+  { changed }: EnteredRecord,
+  why: string,
+): VersionRecord {
+  const time = { format: FORMAT, made: changed, changed };
+  return { ...time, kind: 'version', of: keyOf(record), id: record.changed, record, why };
+}
+
+/** Resolves once all is on the disk. */
+function endOf(transaction: IDBTransaction): Promise<void> {
+  const ended = new Promise<void>((resolve, reject) => {
+    transaction.oncomplete = () => resolve();
+    transaction.onabort = () => reject(transaction.error ?? undefined);
+  });
+  ended.catch(() => undefined);
+  return ended;
+}
+
+function abort(transaction: IDBTransaction): void {
+  try {
+    transaction.abort();
+  } catch {
+    // It has ended already.
+  }
+}
