@@ -145,9 +145,9 @@ function tryAgain(): void {
 }
 
 /** The page now goes on from what lies on the disk, unless it has gone on already. */
-function takeUp(group: Group, { records, clashed }: Written): void {
+function takeUp(group: Group, { records, overruled }: Written): void {
   refusal.value = undefined;
-  gaveWay.value ||= clashed;
+  gaveWay.value ||= overruled.length > 0;
   for (const record of group) {
     failing.delete(keyOf(record));
     agreeOn(record);
@@ -155,8 +155,8 @@ function takeUp(group: Group, { records, clashed }: Written): void {
   tryAgain();
   const pending = new Set(unsaved().map(keyOf));
   const changed = records.filter((record, index) => record !== group[index]);
-  arrive(changed.filter((record) => !pending.has(keyOf(record))));
-  tellOtherWindows(group.map(keyOf));
+  arrive([...changed.filter((record) => !pending.has(keyOf(record))), ...overruled]);
+  tellOtherWindows([...group, ...overruled].map(keyOf));
 }
 
 /**

@@ -13,13 +13,13 @@ const WHY = 'it was changed in two windows at once';
 export interface Written {
   /** The records as they now lie there, in the order that they were given. */
   readonly records: readonly StoredRecord[];
-  /** Whether anything had to give way. */
-  readonly clashed: boolean;
+  /** The states that had to give way, as they are kept. */
+  readonly overruled: readonly VersionRecord[];
 }
 
 interface WrittenOne {
   readonly record: StoredRecord;
-  readonly clashed: boolean;
+  readonly overruled?: VersionRecord;
 }
 
 /** The state of a record, by its key, that the writer and the disk last had in common. */
@@ -43,7 +43,7 @@ export function write(records: readonly StoredRecord[], agreed: Agreed): Promise
       await ended;
       return {
         records: written.map(({ record }) => record),
-        clashed: written.some(({ clashed }) => clashed),
+        overruled: written.flatMap(({ overruled }) => overruled ?? []),
       };
     } catch (error) {
       abort(transaction);
@@ -67,9 +67,7 @@ async function writeOne(
   const isEntered = record.kind !== 'version' && record.kind !== 'summary';
   const there = isEntered ? await promisifyRequest<unknown>(store.get(key)) : undefined;
   const written =
-    isEntered && there !== undefined
-      ? await joined(store, record, there, agreed)
-      : { record, clashed: false };
+    isEntered && there !== undefined ? await joined(store, record, there, agreed) : { record };
   store.put(written.record, key);
   return written;
 }
@@ -86,13 +84,14 @@ async function joined(
   if (!upgraded.ok) {
     if (upgraded.reason === 'newer') throw new StorageError('newer record', key);
     store.put(there, `aside/${key}/${record.changed}`);
-    return { record, clashed: false };
+    return { record };
   }
-  if (isSame(upgraded.record, agreed)) return { record, clashed: false };
+  if (isSame(upgraded.record, agreed)) return { record };
   const theirs = upgraded.record as EnteredRecord;
   const merged = merge(agreed as EnteredRecord | undefined, record, theirs);
-  if (merged.overruled !== undefined) await keepVersion(store, merged.overruled, merged.record);
-  return { record: merged.record, clashed: merged.overruled !== undefined };
+  if (merged.overruled === undefined) return { record: merged.record };
+  const overruled = await keepVersion(store, merged.overruled, merged.record);
+  return { record: merged.record, overruled };
 }
 
 /** Keeps `overruled` beside the versions there are, even one that was changed in the same moment. */
@@ -100,13 +99,13 @@ async function keepVersion(
   store: IDBObjectStore,
   overruled: EnteredRecord,
   inPlace: EnteredRecord,
-): Promise<void> {
+): Promise<VersionRecord> {
   for (let copy = 0; ; copy += 1) {
     const state = earlierState(overruled, inPlace, WHY);
     const version = copy === 0 ? state : { ...state, id: `${state.id} ${copy}` };
     const there = await promisifyRequest<VersionRecord | undefined>(store.get(keyOf(version)));
     if (there === undefined) store.put(version, keyOf(version));
-    if (there === undefined || isSame(there.record, overruled)) return;
+    if (there === undefined || isSame(there.record, overruled)) return version;
   }
 }
 

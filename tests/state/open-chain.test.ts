@@ -15,7 +15,7 @@ afterEach(() => {
 });
 
 type Loaded = Awaited<ReturnType<typeof shopStore.loadChain>>;
-const holding = (...records: Loaded['records']): Loaded => ({ records, damaged: 0, newer: 0 });
+const holding = (...records: Loaded['records']): Loaded => ({ records, unread: [] });
 
 /** The next loading answers only when it is told to. */
 function slowAnswer(): (loaded: Loaded) => void {
@@ -32,7 +32,10 @@ describe('opening a chain', () => {
     await putAnything('chain/p/inspection/bad', 'nonsense');
     await putAnything('chain/p/work/later', { kind: 'work', format: 99 });
     await openChain('p');
-    expect(unread.value).toEqual({ damaged: 1, newer: 1 });
+    expect(unread.value).toEqual([
+      { key: 'chain/p/inspection/bad', reason: 'damaged' },
+      { key: 'chain/p/work/later', reason: 'newer' },
+    ]);
     expect(chain.value).toEqual({ part: 'p', links: [] });
   });
 

@@ -37,7 +37,7 @@ describe('opening the shop', () => {
     expect(shop.value).toEqual({ ...shopRecord('90'), units });
     expect(entryUnits.value).toEqual({ size: 'in', reading: 'thou' });
     expect([...parts.value.keys()]).toEqual(['z', 'a']);
-    expect(unread.value).toEqual({ damaged: 0, newer: 0 });
+    expect(unread.value).toEqual([]);
   });
 
   it('has a shop to begin with where none is stored', async () => {
@@ -61,7 +61,7 @@ describe('opening the shop', () => {
     await putAnything('part/later', { ...part('later'), format: 99 });
     await save([part('good')]);
     await openShop();
-    expect(unread.value).toEqual({ damaged: 1, newer: 1 });
+    expect(unread.value).toMatchObject([{ reason: 'damaged' }, { reason: 'newer' }]);
     expect([...parts.value.keys()]).toEqual(['good']);
   });
 
@@ -69,7 +69,7 @@ describe('opening the shop', () => {
     await putAnything('shop', { ...shopRecord(), format: 99 });
     await openShop();
     expect(loading.value).toBe('ready');
-    expect(unread.value).toEqual({ damaged: 0, newer: 1 });
+    expect(unread.value).toEqual([{ key: 'shop', reason: 'newer' }]);
   });
 
   it('that fails is told', async () => {

@@ -1,8 +1,8 @@
 import { forceCloseDatabase } from 'fake-indexeddb';
 import { promisifyRequest } from 'idb-keyval';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { StorageError } from '../../src/store/database';
 import { loadParts, save } from '../../src/store/shop-store';
+import { StorageError } from '../../src/store/storage-error';
 import { connection, emptyDatabase, storedKeys } from './support/database';
 import { part } from './support/samples';
 

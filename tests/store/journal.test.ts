@@ -2,6 +2,9 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { forgetLeftBehind, leftBehind, takeDown } from '../../src/store/journal';
 import { part } from './support/samples';
 
+const P = { record: part('p'), from: part('p').changed };
+const Q = { record: part('q') };
+
 /** Local storage as a browser has it: its entries are also its own keys. */
 function storage(): Storage {
   const entries: Record<string, string> = {};
@@ -30,26 +33,26 @@ async function anotherPage(): Promise<typeof import('../../src/store/journal')> 
 
 describe('the journal', () => {
   it('is found by the next page, and by this one not', async () => {
-    takeDown([part('p'), part('q')]);
+    takeDown([P, Q]);
     expect(leftBehind()).toEqual([]);
-    expect((await anotherPage()).leftBehind()).toEqual([part('p'), part('q')]);
+    expect((await anotherPage()).leftBehind()).toEqual([P, Q]);
   });
 
   it('holds what was taken down last', async () => {
-    takeDown([part('p')]);
-    takeDown([part('q')]);
-    expect((await anotherPage()).leftBehind()).toEqual([part('q')]);
+    takeDown([P]);
+    takeDown([Q]);
+    expect((await anotherPage()).leftBehind()).toEqual([Q]);
     takeDown([]);
     expect((await anotherPage()).leftBehind()).toEqual([]);
   });
 
   it('of another page is forgotten on its word, and the own one stays', async () => {
-    takeDown([part('p')]);
+    takeDown([P]);
     const other = await anotherPage();
-    other.takeDown([part('q')]);
+    other.takeDown([Q]);
     other.forgetLeftBehind();
-    expect(leftBehind()).toEqual([part('q')]);
-    expect((await anotherPage()).leftBehind()).toEqual([part('q')]);
+    expect(leftBehind()).toEqual([Q]);
+    expect((await anotherPage()).leftBehind()).toEqual([Q]);
     forgetLeftBehind();
     expect((await anotherPage()).leftBehind()).toEqual([]);
   });
@@ -59,11 +62,13 @@ describe('the journal', () => {
     expect(leftBehind()).toEqual([]);
     localStorage.setItem('highedge journal x', '{"not": "a list"}');
     expect(leftBehind()).toEqual([]);
+    localStorage.setItem('highedge journal y', JSON.stringify([Q]));
+    expect(leftBehind()).toEqual([Q]);
   });
 
   it('that the browser refuses is done without', () => {
     vi.stubGlobal('localStorage', undefined);
-    expect(() => takeDown([part('p')])).not.toThrow();
+    expect(() => takeDown([P])).not.toThrow();
     expect(leftBehind()).toEqual([]);
     expect(() => forgetLeftBehind()).not.toThrow();
   });

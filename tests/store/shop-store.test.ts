@@ -6,18 +6,18 @@ import { inspection, part, shop, work } from './support/samples';
 
 beforeEach(emptyDatabase);
 
-const NONE = { records: [], damaged: 0, newer: 0 };
+const NONE = { records: [], unread: [] };
 
 describe('what is saved', () => {
   it('is nothing at first', async () => {
-    expect(await loadShop()).toEqual({ records: [], damaged: 0, newer: 0 });
+    expect(await loadShop()).toEqual({ records: [], unread: [] });
     expect(await loadParts()).toEqual(NONE);
     expect(await loadChain('p')).toEqual(NONE);
   });
 
   it('comes back as it was, each kind from its own place', async () => {
     await save([shop('90'), part('p'), inspection('i', 'p'), work('w', 'p'), part('q')]);
-    expect(await loadShop()).toEqual({ records: [shop('90')], damaged: 0, newer: 0 });
+    expect(await loadShop()).toEqual({ ...NONE, records: [shop('90')] });
     expect(await loadParts()).toEqual({ ...NONE, records: [part('p'), part('q')] });
     expect(await loadChain('p')).toEqual({
       ...NONE,
@@ -77,41 +77,57 @@ describe('records that cannot be read', () => {
     { kind: 'part', format: 99 },
   ];
 
-  it('are counted and left as they are, and the rest opens', async () => {
+  it('are named and left as they are, and the rest opens', async () => {
     const values = [...damaged, ...newer];
     await Promise.all(values.map((value, index) => putAnything(`part/bad ${index}`, value)));
     await save([part('good')]);
-    expect(await loadParts()).toEqual({
-      records: [part('good')],
-      damaged: damaged.length,
-      newer: newer.length,
-    });
+    const { records, unread } = await loadParts();
+    expect(records).toEqual([part('good')]);
+    const reasons = new Map(unread.map(({ key, reason }) => [key, reason]));
     for (const [index, value] of values.entries()) {
+      expect(reasons.get(`part/bad ${index}`)).toBe(index < damaged.length ? 'damaged' : 'newer');
       expect(await storedAt(`part/bad ${index}`)).toEqual(value);
     }
   });
 
-  it('are counted in a chain too', async () => {
+  it('are told by the name that was typed, where it can be made out', async () => {
+    await putAnything('part/p', { ...part('p', 'Sine bar'), format: FORMAT + 1 });
+    await putAnything('part/q', { entry: { name: 7 } });
+    expect((await loadParts()).unread).toEqual([
+      { key: 'part/p', reason: 'newer', name: 'Sine bar' },
+      { key: 'part/q', reason: 'damaged' },
+    ]);
+  });
+
+  it('are named in a chain too', async () => {
     await save([inspection('good', 'p')]);
     await putAnything('chain/p/inspection/bad', { kind: 'inspection' });
     await putAnything('chain/p/work/later', { ...work('later', 'p'), format: FORMAT + 1 });
     expect(await loadChain('p')).toEqual({
       records: [inspection('good', 'p')],
-      damaged: 1,
-      newer: 1,
+      unread: [
+        { key: 'chain/p/inspection/bad', reason: 'damaged' },
+        { key: 'chain/p/work/later', reason: 'newer' },
+      ],
     });
   });
 
   it('are damaged where what belongs to every record of their kind is not there', async () => {
     await putAnything('part/bare', { kind: 'part', format: FORMAT });
     await save([part('good')]);
-    expect(await loadParts()).toEqual({ records: [part('good')], damaged: 1, newer: 0 });
+    expect(await loadParts()).toEqual({
+      records: [part('good')],
+      unread: [{ key: 'part/bare', reason: 'damaged' }],
+    });
   });
 
   it('leave the shop as it comes, and stay', async () => {
     const later = { ...shop(), format: FORMAT + 1 };
     await putAnything('shop', later);
-    expect(await loadShop()).toEqual({ records: [], damaged: 0, newer: 1 });
+    expect(await loadShop()).toEqual({
+      records: [],
+      unread: [{ key: 'shop', reason: 'newer' }],
+    });
     expect(await storedAt('shop')).toEqual(later);
   });
 });
