@@ -18,6 +18,11 @@ export function agreeOn(record: StoredRecord): void {
   agreed.set(keyOf(record), record);
 }
 
+/** The page holds these no more. */
+export function letGo(records: readonly StoredRecord[]): void {
+  for (const record of records) agreed.delete(keyOf(record));
+}
+
 /** Keys of all that the page has read or written. */
 export function agreedKeys(): readonly string[] {
   return [...agreed.keys()];

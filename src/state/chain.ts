@@ -4,7 +4,7 @@ import { newSetup, readAgain } from '../entry/new-setup';
 import { isUpright, type PairToRead, pairsToRead } from '../entry/pairs-to-read';
 import type { PartEntry } from '../entry/part-entry';
 import type { SetupEntry, SetupKind } from '../entry/setup-entry';
-import { chainPrefix } from '../store/keys';
+import { chainPrefix, keyOf } from '../store/keys';
 import type {
   InspectionRecord,
   PartRecord,
@@ -14,8 +14,8 @@ import type {
 } from '../store/records';
 import { loadChain, loadVersions } from '../store/shop-store';
 import { afterFrame } from './after-frame';
-import { onArrival } from './agreed';
-import { held, keep, keepLeftBehind } from './saving';
+import { letGo, onArrival } from './agreed';
+import { held, keep, keepLeftBehind, unsaved } from './saving';
 import {
   changedNow,
   entryUnits,
@@ -72,6 +72,8 @@ let wanted: string | undefined;
 export async function openChain(part: string): Promise<void> {
   wanted = part;
   if (chain.value?.part === part) return;
+  const pending = new Set(unsaved().map(keyOf));
+  letGo((chain.value?.links ?? []).filter((link) => !pending.has(keyOf(link))));
   chain.value = undefined;
   await keepLeftBehind();
   const both = await Promise.all([loadChain(part), loadVersions(part)]).catch((error: unknown) => {
