@@ -1,3 +1,4 @@
+import { type Block, depthBehind, type Triple } from '../core/part/block';
 import { axesInFace, type Face, faceTowards, outwardNormal } from '../core/part/faces';
 
 /**
@@ -13,4 +14,10 @@ export function placeEdges(face: Face, datum: Face): { readonly up: Face; readon
     up: up === datumAxis ? datum : faceTowards(up, -1),
     across: faceTowards(across, -1),
   };
+}
+
+/** How far `point` is in from `edge`, mm. */
+export function distanceFrom(edge: Face, point: Triple, block: Block): number {
+  const { axis, sign } = outwardNormal(edge);
+  return depthBehind(block, edge) / 2 - sign * point[axis];
 }

@@ -79,5 +79,5 @@ export function nextInWords(
     deviationNumber(expanded({ standard, degreesOfFreedom }), unit);
   const what = remedyInWords(remedy);
   const whose = hasForm ? 'The ± of its plane, form left out, goes' : 'The ± goes';
-  return `Worth adding: ${what}. ${whose} from ${doubt(now)} to about ${doubt(then)} ${unit}.`;
+  return `To be surer: ${what}. ${whose} from ${doubt(now)} to about ${doubt(then)} ${unit}.`;
 }

@@ -31,5 +31,5 @@ export function sizeInWords(step: PlanStep, unit: LengthUnit): string {
 
 /** The face that lies down on the paper or faces the wheel, and so the one that looks up. */
 export function workedFaceView(face: Face): string {
-  return `Seen from above, through the part: its ${face} lies on the paper, its ${oppositeFace(face)} looks up at you.`;
+  return `Seen from above, through the part: its ${face} is down on the paper, its ${oppositeFace(face)} faces you.`;
 }

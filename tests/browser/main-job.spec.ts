@@ -24,7 +24,7 @@ test('from a new part to the verdict, the work, and the readings after it', asyn
   await expect(sides(page)).toContainText('0.51 ±'); // × 25.4 / 74
   await expect(sides(page)).toContainText('4.18 ±'); // arc seconds: 206265 × 1.5 / 74000
   await expect(sides(page)).toContainText('over 74 mm3.00 ±');
-  await expect(sides(page)).toContainText('Half of it, per side1.50 µm');
+  await expect(sides(page)).toContainText('Half of it, per side, over 74 mm1.50 µm');
   await expect(sides(page)).toContainText('This leans on your word that the faces are parallel');
   const comparator = page.getByRole('region', { name: 'The comparator itself' });
   await expect(comparator).toContainText('32.50 ±');

@@ -60,11 +60,69 @@ async function walk(page, show) {
   await page.getByRole('link', { name: 'Change' }).click();
   await page.getByRole('heading', { name: 'What the drawing asks' }).waitFor();
   await show('drawing');
+  await everySide(page, show);
   for (const address of ['kit', 'rates', 'no-such-place', '']) {
     await page.goto(ADDRESS + address);
     await page.getByRole('heading', { level: 1 }).waitFor();
     await show(address || 'bench');
   }
+}
+
+/**
+ * A part with more to it: all its sides asked for, none fixed yet; stood on its top; a face mapped.
+ *
+ * @param {Page} page
+ * @param {(name: string) => Promise<void>} show
+ */
+async function everySide(page, show) {
+  /** @param {string} name @param {string} text */
+  const type = (name, text) => page.getByRole('textbox', { name, exact: true }).last().fill(text);
+  await page.goto(ADDRESS);
+  await page.getByRole('button', { name: 'New part' }).click();
+  await type('Name', 'Parallel, stood on its top');
+  for (const [name, size] of [
+    ['X, left to right', '50'],
+    ['Y, front to back', '40'],
+    ['Z, bottom to top', '60'],
+  ]) {
+    await type(name ?? '', size ?? '');
+  }
+  await page.getByRole('combobox', { name: 'It stands on, as datum A' }).selectOption('Top');
+  for (const [face, datum] of [
+    ['Right', 'Top'],
+    ['Left', 'Top'],
+    ['Front', 'Top'],
+    ['Back', 'Top'],
+    ['Bottom', 'Top'],
+  ]) {
+    await page.getByRole('button', { name: 'Add a requirement' }).click();
+    await page
+      .getByRole('combobox', { name: 'Face' })
+      .last()
+      .selectOption(face ?? '');
+    await page
+      .getByRole('combobox', { name: 'To datum' })
+      .last()
+      .selectOption(datum ?? '');
+    await type('Within', '0.005');
+  }
+  await show('drawing, five asked');
+  await page.getByRole('link', { name: 'To the part', exact: true }).click();
+  await page.getByRole('button', { name: 'Take readings' }).click();
+  await type('Nose height', '6');
+  await type('Indicator height', '50');
+  await type('Right side', '12');
+  await show('plate, not fixed');
+  await page
+    .getByText(/^Form of the/)
+    .first()
+    .click();
+  await page.getByRole('button', { name: 'Map of the face, on jacks' }).first().click();
+  await page.getByRole('button', { name: '4 × 3' }).click();
+  const shown = ['2', '3.5', '4', '3', '1', '2', '3', '2.5', '0', '1', '1.5', '1'];
+  for (const [index, text] of shown.entries()) await type(`Reading at place ${index + 1}`, text);
+  await page.getByRole('heading', { level: 1 }).click();
+  await show('plate, mapped');
 }
 
 /** The README's picture: what is typed, what it means and what to take off, side by side. @param {import('@playwright/test').Browser} browser */

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { AXES, FACES, type Face, oppositeFace, outwardNormal } from '../../src/core/part/faces';
-import { type Direction, type FaceView, faceView } from '../../src/widgets/drawings/face-view';
+import {
+  type Direction,
+  type FaceView,
+  faceView,
+  seenFrom,
+} from '../../src/widgets/drawings/face-view';
 
 type Vector = readonly [number, number, number];
 
@@ -65,5 +70,36 @@ describe('the view of a face', () => {
     expect(through.edges.left).toBe(outside.edges.right);
     expect(through.edges.right).toBe(outside.edges.left);
     expect(through.up).toEqual(outside.up);
+  });
+});
+
+describe('the side that a standing block is seen from', () => {
+  it.each([
+    ['right', 'bottom', 'front'],
+    ['back', 'bottom', 'right'],
+    // Stood on its top, its right stays at the right only for one who looks at its back.
+    ['right', 'top', 'back'],
+    ['back', 'top', 'left'],
+    ['top', 'right', 'front'],
+    ['top', 'left', 'back'],
+  ] as const)('%s at the right, on the %s: the %s', (right, base, face) => {
+    expect(seenFrom(right, base)).toBe(face);
+  });
+
+  it('is the one whose neighbours stand as they are drawn', () => {
+    for (const base of FACES) {
+      for (const right of FACES) {
+        if (right === base || right === oppositeFace(base)) continue;
+        const { outside } = faceView(seenFrom(right, base));
+        const [u, r] = [
+          vectorOf(outwardNormal(oppositeFace(base))),
+          vectorOf(outwardNormal(right)),
+        ];
+        // The same turn from right to up as in the view of that face from outside.
+        expect(cross(r, u).map((n) => n + 0)).toEqual(
+          cross(vectorOf(outside.right), vectorOf(outside.up)).map((n) => n + 0),
+        );
+      }
+    }
   });
 });

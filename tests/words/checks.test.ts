@@ -116,7 +116,7 @@ describe('the reading worth taking next', () => {
 
   it('says what to do, and ± for about 95 %: twice the standard uncertainty', () => {
     expect(nextInWords(next(1, 0.5), Number.POSITIVE_INFINITY, 'µm')).toBe(
-      'Worth adding: lift the block, seat it again, and read the left side with the same setting. The ± goes from 2.00 to about 1.00 µm.',
+      'To be surer: lift the block, seat it again, and read the left side with the same setting. The ± goes from 2.00 to about 1.00 µm.',
     );
   });
 

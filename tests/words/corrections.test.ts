@@ -69,6 +69,6 @@ it('a high corner is pressed at distances in from both of its edges', () => {
 
 it('the drawing of the cut says which face lies down', () => {
   expect(workedFaceView('right')).toBe(
-    'Seen from above, through the part: its right lies on the paper, its left looks up at you.',
+    'Seen from above, through the part: its right is down on the paper, its left faces you.',
   );
 });

@@ -107,3 +107,15 @@ describe('what the readings span', () => {
     expect(spansInWords([], 'mm')).toBeUndefined();
   });
 });
+
+describe('the heights in the zone', () => {
+  it('run from nothing to its width, whatever the tilt', () => {
+    const bowl = only(face('face map', (x, y) => x * x + y * y + 7 * x - 3 * y));
+    expect(Math.max(...bowl.heights)).toBeCloseTo(bowl.minimumZone, 9);
+    // The middle is lowest, the corners highest, the sides between them.
+    expect(bowl.heights[4]).toBeCloseTo(0, 9);
+    expect(bowl.heights[0]).toBeCloseTo(2, 9);
+    expect(bowl.heights[1]).toBeCloseTo(1, 9);
+    expect(bowl.places[0]).toEqual({ u: -20, v: -15 });
+  });
+});

@@ -40,6 +40,10 @@ export interface FormAnswer {
   readonly axes: readonly Axis[];
   /** Ids of the readings, in the order that the form counts them in. */
   readonly readings: readonly string[];
+  /** Where each was read along the axes, mm from the block's middle; up from the base on a line. */
+  readonly places: readonly { readonly u: number; readonly v?: number }[];
+  /** How far each place stands over the lower plane of the minimum zone, µm: from 0 to its width. */
+  readonly heights: readonly number[];
 }
 
 /** The least number of points that can be out of line, and out of a plane. */
@@ -82,6 +86,7 @@ function formOfTraverse(traverse: readonly ColumnReading[]): readonly FormAnswer
       form: formOf(points),
       axes: [outwardNormal(first.base).axis],
       readings: traverse.map(({ id }) => id),
+      places: points.map(({ u }) => ({ u })),
     },
   ];
 }
@@ -109,18 +114,25 @@ function formOfPlaces(
       form: formOf(points),
       axes,
       readings: places.map(({ id }) => id),
+      places: points.map(({ u, v }) => ({ u, v })),
     },
   ];
 }
 
-/** The width of the zone and what holds it, in the order of `readings`. */
+/** The width of the zone, what holds it and how high all stands in it, in the order of `readings`. */
 function heldZone(
-  { width, upper, lower }: MinimumZone,
+  { width, upper, lower, residuals }: MinimumZone,
   readings: readonly { readonly id: string; readonly value: number }[],
-): Pick<FormAnswer, 'minimumZone' | 'upper' | 'lower'> {
+): Pick<FormAnswer, 'minimumZone' | 'upper' | 'lower' | 'heights'> {
+  const least = Math.min(...residuals);
   const held = ({ index, share }: Contact): HeldBy => {
     const { id, value } = readings[index]!;
     return { reading: id, value, share };
   };
-  return { minimumZone: width, upper: upper.map(held), lower: lower.map(held) };
+  return {
+    minimumZone: width,
+    upper: upper.map(held),
+    lower: lower.map(held),
+    heights: Array.from(residuals, (residual) => residual - least),
+  };
 }

@@ -4,6 +4,8 @@ import { ChecksSheet } from './checks-sheet';
 import { ComparatorSheet } from './comparator-sheet';
 import { FindingSheet } from './finding-sheet';
 import { FormSheet } from './form-sheet';
+import { isOfPair, notFixedGroups } from './not-fixed-groups';
+import { NotFixedSheet } from './not-fixed-sheet';
 import { SidesSheet } from './sides-sheet';
 
 interface AnswerPartProps {
@@ -15,6 +17,12 @@ interface AnswerPartProps {
 /** What the readings mean: the verdicts first, then each pair of faces, then the comparator. */
 export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
   const { answer } = worked;
+  const entry = inspection.closed?.part ?? part.entry;
+  const unfixed = answer?.findings.filter(({ fixed }) => !fixed) ?? [];
+  // What is missing of a pair that is being read is told on the pair's own sheet.
+  const groups = notFixedGroups(
+    unfixed.filter((finding) => !answer?.sides.some((sides) => isOfPair(sides, finding))),
+  );
   return (
     <>
       <h2>What they say</h2>
@@ -22,24 +30,39 @@ export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
         <p class="note">{silenceInWords(worked)}</p>
       ) : (
         <>
-          {answer.findings.map((finding) => (
-            <FindingSheet
-              key={finding.requirement.id}
-              finding={finding}
-              entry={inspection.closed?.part ?? part.entry}
+          {answer.findings.map(
+            (finding) =>
+              finding.fixed && (
+                <FindingSheet
+                  key={finding.requirement.id}
+                  finding={finding}
+                  entry={entry}
+                  inspection={inspection}
+                  worked={worked}
+                />
+              ),
+          )}
+          {groups.map((group) => (
+            <NotFixedSheet
+              key={group[0].requirement.id}
+              group={group}
+              entry={entry}
               inspection={inspection}
-              worked={worked}
             />
           ))}
           {answer.sides.map((sides) => (
             <SidesSheet
               key={`${sides.faces[0]} ${sides.base}`}
               sides={sides}
+              unfixed={unfixed.filter((finding) => isOfPair(sides, finding))}
+              entry={entry}
               part={worked.part}
               inspection={inspection}
             />
           ))}
-          {answer.forms.length > 0 && <FormSheet forms={answer.forms} inspection={inspection} />}
+          {answer.forms.length > 0 && (
+            <FormSheet forms={answer.forms} part={worked.part} inspection={inspection} />
+          )}
           <ChecksSheet answer={answer} inspection={inspection} />
           {answer.comparators.length > 0 && (
             <ComparatorSheet comparators={answer.comparators} inspection={inspection} />

@@ -9,7 +9,7 @@ export function Chance({ finding }: { readonly finding: Extract<Finding, { fixed
   const room = requirement.tolerance - zone.width;
   return (
     <p class="small">
-      The tolerance {shown(requirement.tolerance, deviation)} less the width is{' '}
+      The tolerance {shown(requirement.tolerance, deviation)} less the width of the zone is{' '}
       {shown(room, deviation)}, which is {rounded(room / zone.standard, 2)} standard uncertainties:
       Student’s distribution with {degreesInWords(zone.degreesOfFreedom)} degrees of freedom gives
       the chance (JCGM 106).

@@ -1,19 +1,22 @@
 import type { FormAnswer, HeldBy } from '../../core/inspection/forms';
+import type { Part } from '../../core/part/part';
 import { readingNames } from '../../entry/reading-names';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { Fold } from '../../widgets/fold';
 import { formName, shapeInWords } from '../../words/forms';
 import { deviation as shown } from '../../words/numbers';
+import { FormMap } from './form-map';
 import { WeighedReadings } from './weighed-readings';
 
 interface FormSheetProps {
   readonly forms: readonly FormAnswer[];
+  readonly part: Part | undefined;
   readonly inspection: InspectionRecord;
 }
 
 /** How straight or flat what was read is, crown or hollow, and where it stands highest and lowest. */
-export function FormSheet({ forms, inspection }: FormSheetProps) {
+export function FormSheet({ forms, part, inspection }: FormSheetProps) {
   const { deviation } = shop.value.units;
   const names = readingNames(inspection.setups);
   return (
@@ -25,6 +28,7 @@ export function FormSheet({ forms, inspection }: FormSheetProps) {
             <b>{formName(answer)}</b>
           </p>
           <p>{shapeInWords(answer, deviation)}</p>
+          {part !== undefined && <FormMap answer={answer} part={part} />}
           <dl class="facts">
             <dt>{answer.of === 'line' ? 'Straightness' : 'Flatness'}, minimum zone</dt>
             <dd>{shown(answer.minimumZone, deviation)}</dd>

@@ -4,8 +4,8 @@ import { shop } from '../../state/shop';
 import { awaitsForm } from '../../state/zone-form/questions';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { Found } from '../../widgets/found';
-import { RequirementFrame } from '../../widgets/requirement-frame';
 import { standsInWords } from '../../words/verdicts';
+import { AskedFrame } from './asked-frame';
 
 interface WhereItStandsProps {
   readonly part: PartRecord;
@@ -15,7 +15,7 @@ interface WhereItStandsProps {
 /** What readings say of every requirement, at a glance. */
 export function WhereItStands({ part, inspection }: WhereItStandsProps) {
   const { answer } = workOut(inspection, part.entry);
-  const { requirements, datum: datumA } = inspection.closed?.part ?? part.entry;
+  const entry = inspection.closed?.part ?? part.entry;
   const { deviation } = shop.value.units;
   if (answer === undefined) return <p>No answer yet.</p>;
   return (
@@ -23,30 +23,21 @@ export function WhereItStands({ part, inspection }: WhereItStandsProps) {
       <p>
         <b>{standsInWords(answer.findings)}</b>
       </p>
-      {answer.findings.map((finding) => {
-        const { id, face, datum } = finding.requirement;
-        const typed = requirements.find((requirement) => requirement.id === id)?.tolerance;
-        return (
-          <div key={id} class="standing">
-            <RequirementFrame
-              face={face}
-              datum={datum}
-              tolerance={typed === undefined ? '' : `${typed.text.trim()} ${typed.unit}`}
-              datumA={datumA}
+      {answer.findings.map((finding) => (
+        <div key={finding.requirement.id} class="standing">
+          <AskedFrame requirement={finding.requirement} entry={entry} />
+          {finding.fixed ? (
+            <Found
+              value={finding.zone.width}
+              expanded={expanded(finding.zone)}
+              unit={deviation}
+              verdict={awaitsForm(finding) ? undefined : finding.verdict}
             />
-            {finding.fixed ? (
-              <Found
-                value={finding.zone.width}
-                expanded={expanded(finding.zone)}
-                unit={deviation}
-                verdict={awaitsForm(finding) ? undefined : finding.verdict}
-              />
-            ) : (
-              <p class="soft">Not fixed by the readings.</p>
-            )}
-          </div>
-        );
-      })}
+          ) : (
+            <p class="soft">Not fixed by the readings.</p>
+          )}
+        </div>
+      ))}
     </div>
   );
 }

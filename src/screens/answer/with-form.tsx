@@ -13,7 +13,7 @@ export function WithForm({ finding }: WithFormProps) {
   const spans = spansInWords(finding.formSpans, size);
   return (
     <>
-      <p aria-live="polite">{withFormInWords(finding.formPoints.length, zone, deviation)}</p>
+      <p>{withFormInWords(finding.formPoints.length, zone, deviation)}</p>
       {spans !== undefined && <p class="soft small">{spans}</p>}
     </>
   );

@@ -2,12 +2,12 @@ import type { ComponentChildren } from 'preact';
 import type { Estimate } from '../../core/adjustment/adjustment';
 import { COVERAGE, expanded } from '../../core/statistics/coverage';
 import { coverageFactor } from '../../core/statistics/effective-degrees';
-import { readingNames } from '../../entry/reading-names';
-import { shop } from '../../state/shop';
+import { parts, shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { Fold } from '../../widgets/fold';
 import { CAUSE_NAMES } from '../../words/causes';
 import { degreesInWords, deviationNumber, rounded } from '../../words/numbers';
+import { workingNames } from '../../words/working-names';
 import { WeighedReadings } from './weighed-readings';
 
 interface WorkingProps {
@@ -32,14 +32,15 @@ export function Working(props: WorkingProps) {
 }
 
 function WorkingInFull({ result, what, inspection, children }: WorkingProps) {
-  const names = readingNames(inspection.setups);
+  const entry = inspection.closed?.part ?? parts.value.get(inspection.part)?.entry;
+  const names = entry && workingNames(inspection.setups, entry.size);
   return (
     <div class="stack">
       <WeighedReadings
         caption={`${what} is each reading times its weight, added up`}
         weights="weight"
         rows={result.terms.map(({ reading, value, weight }) => ({
-          name: names.get(reading) ?? 'Reading',
+          name: names?.get(reading) ?? 'Reading',
           value,
           weight,
         }))}

@@ -4,10 +4,12 @@ import { type Worked, workOut } from '../../state/answers';
 import { followed } from '../../state/chain';
 import { shop } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
+import { Announced } from '../../widgets/announced';
 import { VerdictBadge } from '../../widgets/verdict-badge';
 import { requirementName } from '../../words/faces';
 import { leanInWords } from '../../words/leans';
 import { withDoubt } from '../../words/numbers';
+import { VERDICT_LABELS } from '../../words/verdicts';
 
 interface SoFarProps {
   readonly part: PartRecord;
@@ -19,11 +21,15 @@ interface SoFarProps {
 export function SoFar({ part, inspection, onShow }: SoFarProps) {
   const worked = workOut(followed(inspection), part.entry);
   const finding = mostTelling(worked.answer?.findings ?? []);
+  const line = lineOf(worked, finding);
   return (
-    <button type="button" class="so-far" onClick={onShow}>
-      <span aria-live="polite">{lineOf(worked, finding)}</span>
-      {finding && <VerdictBadge verdict={finding.verdict} />}
-    </button>
+    <>
+      <button type="button" class="so-far" onClick={onShow}>
+        <span>{line}</span>
+        {finding && <VerdictBadge verdict={finding.verdict} />}
+      </button>
+      <Announced text={finding ? `${line}: ${VERDICT_LABELS[finding.verdict]}` : line} />
+    </>
   );
 }
 

@@ -5,6 +5,7 @@ import type { Part } from '../../core/part/part';
 import { millimetresForDrawing } from '../../entry/for-drawing';
 import type { TypedLength } from '../../entry/typed-length';
 import { BlockOnPlate } from '../../widgets/drawings/block-on-plate';
+import { seenFrom } from '../../widgets/drawings/face-view';
 import { leanInWords } from '../../words/leans';
 
 interface StandingBlockProps {
@@ -27,6 +28,7 @@ interface StandingBlockProps {
 export function StandingBlock({ part, faces, base, sides, instrument }: StandingBlockProps) {
   const right = outwardNormal(faces[0]).sign === 1 ? faces[0] : faces[1];
   const left = oppositeFace(right);
+  const view = seenFrom(right, base);
   const leanOf = (face: Face) => sides?.outOfSquare[sides.faces.indexOf(face)];
   const [rightLean, leftLean] = [leanOf(right), leanOf(left)];
   const nose = instrument?.nose && millimetresForDrawing(instrument.nose);
@@ -60,7 +62,8 @@ export function StandingBlock({ part, faces, base, sides, instrument }: Standing
       })}
       {...(nose !== undefined && { noseLabel: instrument?.nose?.text.trim() ?? '' })}
       indicatorLabels={heights.map(({ text }) => text)}
-      label={['The block on the plate.', ...sentences].join(' ')}
+      seenFrom={view === 'front' ? undefined : view}
+      label={[`The block on the plate, seen from the ${view}.`, ...sentences].join(' ')}
     />
   );
 }

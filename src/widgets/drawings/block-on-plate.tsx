@@ -24,12 +24,23 @@ interface BlockOnPlateProps {
   readonly noseLabel?: string;
   /** Text at each height of the indicator, in their order. */
   readonly indicatorLabels?: readonly (string | undefined)[];
+  /** The face that one looks at, where it is not the front. */
+  readonly seenFrom?: string | undefined;
   readonly label?: string;
 }
 
 /** The block seen square-on as it stands on the plate, with how its faces lean and what reads them. */
 export function BlockOnPlate(props: BlockOnPlateProps) {
-  const { width, height, leans, instrument, noseLabel, indicatorLabels = [], label } = props;
+  const {
+    width,
+    height,
+    leans,
+    instrument,
+    noseLabel,
+    indicatorLabels = [],
+    seenFrom,
+    label,
+  } = props;
   const labelled = labelledHeights(instrument, noseLabel, indicatorLabels);
   const layout = layOut({
     width,
@@ -43,8 +54,12 @@ export function BlockOnPlate(props: BlockOnPlateProps) {
   const { left, right, top, plate, leans: drawn } = layout;
   const ring = instrument && activeHeight(instrument);
   const caption = plate + PLATE_DEPTH + 15;
+  const captions = [
+    seenFrom && `seen from the ${seenFrom}`,
+    drawn.factor && `leans drawn × ${factorInWords(drawn.factor)}`,
+  ].filter(Boolean);
   return (
-    <Drawing height={drawn.factor ? caption + 12 : plate + PLATE_DEPTH + 4} label={label}>
+    <Drawing height={captions.length > 0 ? caption + 12 : plate + PLATE_DEPTH + 4} label={label}>
       <Plate from={4} to={DRAWING_WIDTH - 4} y={plate} />
       <path class="drawing-metal" d={outline(corners(layout))} />
       {drawn.left !== 0 && <path class="drawing-square" d={`M${at(left)} ${plate}V${top}`} />}
@@ -63,9 +78,9 @@ export function BlockOnPlate(props: BlockOnPlateProps) {
         names={props}
       />
       {instrument && <Instrument layout={layout} instrument={instrument} />}
-      {drawn.factor && (
+      {captions.length > 0 && (
         <Text x={DRAWING_WIDTH / 2} y={caption} kind="drawing-soft">
-          {`leans drawn × ${factorInWords(drawn.factor)}`}
+          {captions.join(' · ')}
         </Text>
       )}
     </Drawing>

@@ -33,6 +33,12 @@ export function faceView(face: Face): FaceViews {
   return { outside: seenFromOutside(face), through: seenFromOutside(oppositeFace(face)) };
 }
 
+/** The face that the viewer looks at where `right` is at the right and the part stands on `base`. */
+export function seenFrom(right: Face, base: Face): Face {
+  const { axis, sign } = cross(outwardNormal(right), outwardNormal(oppositeFace(base)));
+  return faceTowards(axis, sign);
+}
+
 function seenFromOutside(face: Face): FaceView {
   const normal = outwardNormal(face);
   const up: Direction = { axis: normal.axis === 'z' ? 'y' : 'z', sign: 1 };

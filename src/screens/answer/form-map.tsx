@@ -1,0 +1,62 @@
+import type { FormAnswer } from '../../core/inspection/forms';
+import { depthBehind } from '../../core/part/block';
+import { oppositeFace } from '../../core/part/faces';
+import type { Part } from '../../core/part/part';
+import { distanceFrom, placeEdges } from '../../entry/place-edges';
+import { shop } from '../../state/shop';
+import { FaceMap } from '../../widgets/drawings/face-map';
+import { formName } from '../../words/forms';
+import { deviationNumber } from '../../words/numbers';
+
+interface FormMapProps {
+  readonly answer: FormAnswer;
+  readonly part: Part;
+}
+
+/** The face as it was read, levelled: how far each place stands over the lowest. */
+export function FormMap({ answer, part }: FormMapProps) {
+  const { deviation } = shop.value.units;
+  const { face, axes, places, heights, minimumZone } = answer;
+  const edges = placeEdges(face, part.datum);
+  const [u, v] = axes;
+  if (u === undefined || v === undefined) return null;
+  const [most, least] = [Math.max(...heights), Math.min(...heights)];
+  const mapped = places.map((place, index) => {
+    const point = { x: 0, y: 0, z: 0, [u]: place.u, [v]: place.v ?? 0 };
+    const height = heights[index] ?? 0;
+    const share = minimumZone > 0 ? height / minimumZone : 0.5;
+    return {
+      across: distanceFrom(edges.across, point, part.block),
+      up: distanceFrom(edges.up, point, part.block),
+      share,
+      text: deviationNumber(height, deviation),
+      word: most === least ? undefined : wordFor(height, most, least),
+    };
+  });
+  const numbers = mapped.map(({ text }, index) => `place ${index + 1} ${text}`).join(', ');
+  return (
+    <div>
+      <FaceMap
+        across={depthBehind(part.block, edges.across)}
+        up={depthBehind(part.block, edges.up)}
+        edgeNames={{
+          bottom: edges.up,
+          top: oppositeFace(edges.up),
+          left: edges.across,
+          right: oppositeFace(edges.across),
+        }}
+        places={mapped}
+        label={`${formName(answer)}, ${deviation} over the lowest: ${numbers}`}
+      />
+      <p class="soft small">
+        Levelled to the minimum zone: {deviation} over its lower plane. Orange stands high, blue
+        low.
+      </p>
+    </div>
+  );
+}
+
+function wordFor(height: number, most: number, least: number): 'high' | 'low' | undefined {
+  if (height === most) return 'high';
+  return height === least ? 'low' : undefined;
+}
