@@ -76,7 +76,8 @@ async function walk(page, show) {
  */
 async function everySide(page, show) {
   /** @param {string} name @param {string} text */
-  const type = (name, text) => page.getByRole('textbox', { name, exact: true }).last().fill(text);
+  const type = (name, text) => page.getByRole('textbox', { name, exact: true }).first().fill(text);
+  const leaveField = () => page.getByRole('heading', { level: 1 }).click();
   await page.goto(ADDRESS);
   await page.getByRole('button', { name: 'New part' }).click();
   await type('Name', 'Parallel, stood on its top');
@@ -104,14 +105,16 @@ async function everySide(page, show) {
       .getByRole('combobox', { name: 'To datum' })
       .last()
       .selectOption(datum ?? '');
-    await type('Within', '0.005');
+    await page.getByRole('textbox', { name: 'Within' }).last().fill('0.005');
   }
+  await leaveField();
   await show('drawing, five asked');
   await page.getByRole('link', { name: 'To the part', exact: true }).click();
   await page.getByRole('button', { name: 'Take readings' }).click();
   await type('Nose height', '6');
   await type('Indicator height', '50');
   await type('Right side', '12');
+  await leaveField();
   await show('plate, not fixed');
   await page
     .getByText(/^Form of the/)
@@ -121,7 +124,7 @@ async function everySide(page, show) {
   await page.getByRole('button', { name: '4 × 3' }).click();
   const shown = ['2', '3.5', '4', '3', '1', '2', '3', '2.5', '0', '1', '1.5', '1'];
   for (const [index, text] of shown.entries()) await type(`Reading at place ${index + 1}`, text);
-  await page.getByRole('heading', { level: 1 }).click();
+  await leaveField();
   await show('plate, mapped');
 }
 

@@ -20,7 +20,6 @@ export function FormMap({ answer, part }: FormMapProps) {
   const edges = placeEdges(face, part.datum);
   const [u, v] = axes;
   if (u === undefined || v === undefined) return null;
-  const [most, least] = [Math.max(...heights), Math.min(...heights)];
   const mapped = places.map((place, index) => {
     const point = { x: 0, y: 0, z: 0, [u]: place.u, [v]: place.v ?? 0 };
     const height = heights[index] ?? 0;
@@ -30,7 +29,7 @@ export function FormMap({ answer, part }: FormMapProps) {
       up: distanceFrom(edges.up, point, part.block),
       share,
       text: deviationNumber(height, deviation),
-      word: most === least ? undefined : wordFor(height, most, least),
+      word: minimumZone > 0 ? wordFor(share) : undefined,
     };
   });
   const numbers = mapped.map(({ text }, index) => `place ${index + 1} ${text}`).join(', ');
@@ -56,7 +55,8 @@ export function FormMap({ answer, part }: FormMapProps) {
   );
 }
 
-function wordFor(height: number, most: number, least: number): 'high' | 'low' | undefined {
-  if (height === most) return 'high';
-  return height === least ? 'low' : undefined;
+/** Several places may hold the zone, and are equal but for rounding. */
+function wordFor(share: number): 'high' | 'low' | undefined {
+  if (share > 1 - 1e-6) return 'high';
+  return share < 1e-6 ? 'low' : undefined;
 }

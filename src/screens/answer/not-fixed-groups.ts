@@ -1,7 +1,6 @@
 import type { Finding } from '../../core/inspection/findings';
 import type { SidesAnswer } from '../../core/inspection/sides';
 import { oppositeFace } from '../../core/part/faces';
-import { remediesInWords } from '../../words/remedies';
 
 export type NotFixedFinding = Extract<Finding, { fixed: false }>;
 
@@ -20,9 +19,14 @@ export function notFixedGroups(findings: readonly Finding[]): readonly NotFixedG
     if (finding.fixed) continue;
     const { face, datum } = finding.requirement;
     const pair = [face, oppositeFace(face)].sort().join();
-    const key = `${pair} ${datum} ${remediesInWords(finding.remedies)}`;
+    const key = `${pair} ${datum} ${kindsOf(finding)}`;
     const known = groups.get(key);
     groups.set(key, known === undefined ? [finding] : [...known, finding]);
   }
   return [...groups.values()];
+}
+
+/** The ways to mend it, whichever of the two faces is asked about. */
+function kindsOf({ remedies }: NotFixedFinding): string {
+  return remedies.map((set) => set.map(({ kind }) => kind).join()).join(';');
 }

@@ -31,10 +31,7 @@ export function SheetFrame({ title, subtitle, locked, onRemove, children }: Shee
   return (
     <section class="sheet setup" aria-label={`${title}: ${subtitle}`}>
       <div class="sheet-head sheet-title">
-        <div>
-          <h3>{title}</h3>
-          <p class="soft small">{subtitle}</p>
-        </div>
+        <h3>{title}</h3>
         {!locked && (
           <button
             type="button"
@@ -46,6 +43,7 @@ export function SheetFrame({ title, subtitle, locked, onRemove, children }: Shee
           </button>
         )}
       </div>
+      <p class="soft small">{subtitle}</p>
       {children}
     </section>
   );
