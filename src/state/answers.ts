@@ -12,7 +12,7 @@ import { isReady, readPart } from '../entry/read-part';
 import { readSetups } from '../entry/read-setups';
 import type { InspectionRecord } from '../store/records';
 import { arithmetic } from './arithmetic/arithmetic';
-import { level, shop } from './shop';
+import { level, readLevel, shop } from './shop';
 import type { Grounds } from './zone-form/questions';
 import { simulatedZone } from './zone-form/simulated-zones';
 
@@ -56,16 +56,22 @@ function oncePer<K extends object, V>(read: (entry: K) => V): (entry: K) => V {
 const known = new WeakMap<InspectionRecord, { readonly given: Given; readonly worked: Worked }>();
 
 /**
- * Works an inspection out from what was typed. A finished one is worked out with the part and the
- * kit that it was finished with, an open one with those of now.
+ * Works an inspection out from what was typed. A finished one is worked out with the part, the kit
+ * and the level that it was finished with, an open one with those of now.
  */
 export function workOut(inspection: InspectionRecord, now: PartEntry): Worked {
-  const { part, kit } = inspection.closed ?? { part: now, kit: shop.value.kit };
-  const given = { part, kit, level: level.value, sums: arithmetic.value };
+  const given = givenFor(inspection, now);
   const kept = known.get(inspection);
   const worked = kept && isSame(kept.given, given) ? kept.worked : workOutOf(inspection, given);
   known.set(inspection, { given, worked });
   return withForms(worked, given.level);
+}
+
+function givenFor({ closed }: InspectionRecord, now: PartEntry): Given {
+  const sums = arithmetic.value;
+  if (closed === undefined) return { part: now, kit: shop.value.kit, level: level.value, sums };
+  const { part, kit, level: typed } = closed;
+  return { part, kit, level: typed === undefined ? level.value : readLevel(typed), sums };
 }
 
 function isSame(one: Given, other: Given): boolean {

@@ -1,5 +1,7 @@
 import { effect, signal } from '@preact/signals';
 import type { Removal } from '../core/correction/removal';
+import { METHOD } from '../core/inspection/method';
+import type { SaidFinding } from '../core/inspection/said';
 import { newSetup, readAgain } from '../entry/new-setup';
 import { isUpright, type PairToRead, pairsToRead } from '../entry/pairs-to-read';
 import type { PartEntry } from '../entry/part-entry';
@@ -215,15 +217,35 @@ export function addSetups(
 
 /** Finishes the readings: from now on they are worked out with the part and the kit as they are now. */
 export function closeInspection(inspection: InspectionRecord, part: PartEntry): void {
-  const closed = { at: now(), part, kit: shop.value.kit };
-  putLinks(inspection.part, [{ ...asItIs(inspection), closed }]);
+  putLinks(inspection.part, [{ ...asItIs(inspection), closed: finishedWith(part) }]);
+}
+
+/** What readings that are finished at this moment are worked out with, and by whom. */
+function finishedWith(part: PartEntry): NonNullable<InspectionRecord['closed']> {
+  const { kit, level } = shop.value;
+  return { at: now(), part, kit, level, method: METHOD, ...byWhom() };
+}
+
+function byWhom(): { readonly who?: string } {
+  const who = shop.value.who?.trim();
+  return who ? { who } : {};
+}
+
+/** Keeps with finished readings what they say. */
+export function putSaid(inspection: InspectionRecord, said: readonly SaidFinding[]): void {
+  const current = asItIs(inspection);
+  if (current.closed === undefined || current.closed.said !== undefined) return;
+  putLinks(current.part, [{ ...current, closed: { ...current.closed, said } }]);
 }
 
 /** Closes the part: these readings are what it is let go with. They are finished by it, in one transaction. */
 export function closePart(part: PartRecord, inspection: InspectionRecord): void {
   const current = asItIs(inspection);
-  const finished = current.closed ?? { at: now(), part: part.entry, kit: shop.value.kit };
-  const closed: PartRecord = { ...part, closed: { at: now(), inspection: current.id } };
+  const finished = current.closed ?? finishedWith(part.entry);
+  const closed: PartRecord = {
+    ...part,
+    closed: { at: now(), inspection: current.id, ...byWhom() },
+  };
   putPartWith(closed, [{ ...current, closed: finished }]);
 }
 
@@ -274,7 +296,7 @@ export function beginWork(
     note: '',
   };
   const current = asItIs(inspection);
-  const closed = current.closed ?? { at: now(), part, kit: shop.value.kit };
+  const closed = current.closed ?? finishedWith(part);
   putLinks(current.part, [{ ...current, closed }, work]);
   return work;
 }

@@ -159,6 +159,13 @@ export function setUnits(units: ShopUnits): void {
   putShop({ units });
 }
 
+/** Who measures; empty where nobody is named. */
+export const who = computed(() => shop.value.who ?? '');
+
+export function setWho(name: string): void {
+  putShop({ who: name });
+}
+
 export function setLevel(text: string): void {
   putShop({ level: text });
 }

@@ -1,4 +1,5 @@
 import type { Removal } from '../core/correction/removal';
+import type { SaidFinding } from '../core/inspection/said';
 import type { Face } from '../core/part/faces';
 import type { LengthUnit } from '../core/units/length';
 import type { KitEntry } from '../entry/kit-entry';
@@ -24,8 +25,8 @@ export interface PartRecord extends RecordBase {
   readonly entry: PartEntry;
   /** True where the part is our own invented example. */
   readonly example: boolean;
-  /** Present once the part is closed: with which readings it was let go. */
-  readonly closed?: { readonly at: string; readonly inspection: string };
+  /** Present once the part is closed: with which readings it was let go, and by whom. */
+  readonly closed?: { readonly at: string; readonly inspection: string; readonly who?: string };
   /** Present while the part is put away: it stays on record and can be found. */
   readonly archived?: { readonly at: string };
   /** Present once the part is removed: nothing of it is lost until somebody has it erased. */
@@ -45,6 +46,13 @@ export interface InspectionRecord extends RecordBase {
     readonly at: string;
     readonly part: PartEntry;
     readonly kit: KitEntry;
+    /** The least probability for a verdict, in per cent, as typed. */
+    readonly level?: string;
+    /** Who finished them, where the shop has a name. */
+    readonly who?: string;
+    /** Version of the method that worked them out (`core/inspection/method.ts`), and what it said. */
+    readonly method?: number;
+    readonly said?: readonly SaidFinding[];
   };
 }
 
@@ -72,6 +80,8 @@ export type WorkMethod = (typeof WORK_METHODS)[number];
 /** What holds for the whole shop. */
 export interface ShopRecord extends RecordBase {
   readonly kind: 'shop';
+  /** Who measures, for the record: what is finished keeps it. */
+  readonly who?: string;
   /** The kit in use. */
   readonly kit: KitEntry;
   /** What it is called, and the kits that lie in the drawer. */

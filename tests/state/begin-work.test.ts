@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { METHOD } from '../../src/core/inspection/method';
 import { beginWork, chain, closeInspection, openChain, putWork } from '../../src/state/chain';
 import { shop } from '../../src/state/shop';
 import { FORMAT, type InspectionRecord } from '../../src/store/records';
@@ -32,7 +33,13 @@ describe('beginning to log work', () => {
       ...{ kind: 'work', part: 'p', after: 'i', format: FORMAT },
     });
     await saving('saved');
-    const closed = { at: expect.any(String), part: BLOCK, kit: shop.value.kit };
+    const closed = {
+      at: expect.any(String),
+      part: BLOCK,
+      kit: shop.value.kit,
+      level: '95',
+      method: METHOD,
+    };
     expect(await stored()).toEqual([{ ...INSPECTION, closed }, work]);
     expect(chain.value?.links).toEqual(await stored());
   });

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { METHOD } from '../../src/core/inspection/method';
 import { withReading } from '../../src/entry/placings';
 import {
   addSetups,
@@ -142,7 +143,7 @@ it('an inspection is closed with the part and kit of then, and can be opened aga
   const { kit } = shop.value;
   closeInspection(latest(), BLOCK);
   setKit({ ...kit, plate: micro('9') });
-  const closed = { at: '2024-03-06T09:00:00.000Z', part: BLOCK, kit };
+  const closed = { at: '2024-03-06T09:00:00.000Z', part: BLOCK, kit, level: '95', method: METHOD };
   const changed = closed.at;
   expect(latest()).toEqual({ ...compared('i', '34', '31'), changed, closed });
   await expectStored();

@@ -12,11 +12,26 @@ import { setups } from './setups';
  */
 
 const base = { format: v.literal(FORMAT), made: moment, changed: moment };
+const version = v.pipe(v.number(), v.integer(), v.minValue(1));
+
+const said = v.strictObject({
+  requirement: id,
+  found: v.exactOptional(
+    v.strictObject({
+      ...{ value: v.number(), expanded: v.number(), probability: v.number() },
+      withForm: v.exactOptional(v.strictObject(forEach(['width', 'low', 'high'], v.number()))),
+      verdict: v.picklist(['in', 'out', 'too close to call']),
+    }),
+  ),
+});
+
 const at = v.strictObject({ at: moment });
 
 export const partRecord = v.strictObject({
   ...{ ...base, kind: v.literal('part'), id, entry: partEntry, example: v.boolean() },
-  closed: v.exactOptional(v.strictObject({ at: moment, inspection: id })),
+  closed: v.exactOptional(
+    v.strictObject({ at: moment, inspection: id, who: v.exactOptional(text) }),
+  ),
   archived: v.exactOptional(at),
   removed: v.exactOptional(at),
 });
@@ -24,7 +39,13 @@ export const partRecord = v.strictObject({
 export const inspectionRecord = v.strictObject({
   ...{ ...base, kind: v.literal('inspection'), id, part: id, setups },
   leftOut: v.exactOptional(named(v.strictObject({ at: moment, why: text }))),
-  closed: v.exactOptional(v.strictObject({ at: moment, part: partEntry, kit: kitEntry })),
+  closed: v.exactOptional(
+    v.strictObject({
+      ...{ at: moment, part: partEntry, kit: kitEntry },
+      ...{ level: v.exactOptional(text), who: v.exactOptional(text) },
+      ...{ method: v.exactOptional(version), said: v.exactOptional(v.array(said)) },
+    }),
+  ),
 });
 
 export const workRecord = v.strictObject({
@@ -40,6 +61,7 @@ export const workRecord = v.strictObject({
 
 export const shopRecord = v.strictObject({
   ...{ ...base, kind: v.literal('shop'), kit: kitEntry, kitName: v.exactOptional(text) },
+  who: v.exactOptional(text),
   otherKits: v.exactOptional(v.array(v.strictObject({ name: text, kit: kitEntry }))),
   units: v.strictObject({
     size: v.picklist(['mm', 'in']),
@@ -76,7 +98,7 @@ function isOfItsRecord(version: { of: string; id: string; record: unknown }): bo
     version.of === keyOf(record) &&
     when === record.changed &&
     more.length === 0 &&
-    (mark === undefined || /^[0-9a-f]{8}$/.test(mark))
+    (mark === undefined || /^[0-9a-f]{1,8}$/.test(mark))
   );
 }
 

@@ -79,6 +79,18 @@ const kit = fc
   )
   .map((all) => Object.assign(defaultKit(), ...all) as ReturnType<typeof defaultKit>);
 
+const number = fc.double({ noNaN: true, min: 1e-3, max: 50 });
+const said = together(
+  fc.record({ requirement: id }),
+  maybe(
+    'found',
+    fc.record({
+      ...{ value: number, expanded: number, probability: number },
+      verdict: fc.constantFrom('in', 'out', 'too close to call'),
+    }),
+  ),
+);
+
 const pair = fc
   .tuple(fc.constantFrom(...FACE_PAIRS), fc.boolean())
   .map(([[one, other], swapped]) => (swapped ? ([other, one] as const) : ([one, other] as const)));
@@ -145,7 +157,7 @@ export const setups = fc.uniqueArray(setup, { selector: (one) => one.id, maxLeng
 export const partRecord = together<PartRecord>(
   base,
   fc.record({ kind: fc.constant('part'), id, entry: partEntry, example: fc.boolean() }),
-  maybe('closed', fc.record({ at: moment, inspection: id })),
+  maybe('closed', together(fc.record({ at: moment, inspection: id }), maybe('who', text))),
   maybe('archived', at),
   maybe('removed', at),
 );
@@ -154,7 +166,19 @@ export const inspectionRecord = together<InspectionRecord>(
   base,
   fc.record({ kind: fc.constant('inspection'), id, part: id, setups }),
   maybe('leftOut', fc.dictionary(id, fc.record({ at: moment, why: text }), { maxKeys: 2 })),
-  maybe('closed', fc.record({ at: moment, part: partEntry, kit })),
+  maybe(
+    'closed',
+    together(
+      fc.record({ at: moment, part: partEntry, kit }),
+      maybe('level', text),
+      maybe('who', text),
+      maybe(
+        'method',
+        fc.nat(9).map((number) => number + 1),
+      ),
+      maybe('said', fc.array(said, { maxLength: 2 })),
+    ),
+  ),
 );
 
 export const workRecord = together<WorkRecord>(
@@ -188,6 +212,7 @@ export const shopRecord = together<ShopRecord>(
       deviation: fc.constantFrom('µm', 'tenths'),
     }),
   }),
+  maybe('who', text),
   maybe('kitName', text),
   maybe('otherKits', fc.array(fc.record({ name: text, kit }), { maxLength: 2 })),
   maybe('share', text),
