@@ -13,6 +13,9 @@ const DrawingScreen = lazy(
   async () => (await import('./screens/drawing/drawing-screen')).DrawingScreen,
 );
 const PlateScreen = lazy(async () => (await import('./screens/plate/plate-screen')).PlateScreen);
+const RecordScreen = lazy(
+  async () => (await import('./screens/record/record-screen')).RecordScreen,
+);
 const WorkScreen = lazy(async () => (await import('./screens/work/work-screen')).WorkScreen);
 const CompareScreen = lazy(
   async () => (await import('./screens/story/compare-screen')).CompareScreen,
@@ -33,6 +36,7 @@ export function App() {
         <Route path={ROUTES.part} component={PartScreen} />
         <Route path={ROUTES.drawing} component={DrawingScreen} />
         <Route path={ROUTES.plate} component={PlateScreen} />
+        <Route path={ROUTES.record} component={RecordScreen} />
         <Route path={ROUTES.work} component={WorkScreen} />
         <Route path={ROUTES.compare} component={CompareScreen} />
         <Route default component={Lost} />

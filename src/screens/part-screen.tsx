@@ -1,8 +1,10 @@
+import { useEffect } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
 import type { PartEntry } from '../entry/part-entry';
 import { isReady, readPart } from '../entry/read-part';
 import { workOut } from '../state/answers';
 import { closePart, type Link, latestInspection, reopenPart } from '../state/chain';
+import { keepWhatIsSaid } from '../state/said';
 import type { InspectionRecord, PartRecord } from '../store/records';
 import { Page } from '../widgets/page';
 import { RequirementFrame } from '../widgets/requirement-frame';
@@ -34,6 +36,7 @@ interface PartOverviewProps {
 function PartOverview({ part, links }: PartOverviewProps) {
   const { entry } = part;
   const units = useUnitsButton({ part });
+  useEffect(keepWhatIsSaid, []);
   return (
     <Page
       title={entry.name.trim() || 'Part without a name'}
@@ -150,6 +153,9 @@ function Closed({ part, links, closed }: ClosedProps) {
           <WhereItStands part={part} inspection={inspection} />
           <a class="button" href={to.plate(part.id, inspection.id)}>
             The readings it was let go with
+          </a>
+          <a class="button button-main" href={to.record(part.id, inspection.id)}>
+            The record for the customer
           </a>
         </>
       )}

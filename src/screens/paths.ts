@@ -9,6 +9,7 @@ export const ROUTES = {
   part: `${BASE}part/:part`,
   drawing: `${BASE}part/:part/drawing`,
   plate: `${BASE}part/:part/readings/:inspection`,
+  record: `${BASE}part/:part/record/:inspection`,
   work: `${BASE}part/:part/work/:work`,
   compare: `${BASE}part/:part/compare`,
 } as const;
@@ -23,6 +24,7 @@ export const to = {
   part: (part: string) => `${BASE}part/${part}`,
   drawing: (part: string) => `${BASE}part/${part}/drawing`,
   plate: (part: string, inspection: string) => `${BASE}part/${part}/readings/${inspection}`,
+  record: (part: string, inspection: string) => `${BASE}part/${part}/record/${inspection}`,
   work: (part: string, work: string) => `${BASE}part/${part}/work/${work}`,
   /** Two states of inspections, by their keys; left out, the screen takes the last two. */
   compare: (part: string, one?: string, other?: string) => {

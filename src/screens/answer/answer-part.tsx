@@ -1,5 +1,6 @@
 import type { Worked } from '../../state/answers';
 import type { InspectionRecord, PartRecord } from '../../store/records';
+import { MethodChanged } from '../record/method-changed';
 import { ChecksSheet } from './checks-sheet';
 import { ComparatorSheet } from './comparator-sheet';
 import { FindingSheet } from './finding-sheet';
@@ -26,6 +27,7 @@ export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
   return (
     <>
       <h2>What they say</h2>
+      <MethodChanged inspection={inspection} entry={inspection.closed?.part ?? part.entry} />
       {answer === undefined ? (
         <p class="note">{silenceInWords(worked)}</p>
       ) : (

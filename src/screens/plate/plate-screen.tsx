@@ -4,6 +4,7 @@ import { useRoute } from 'preact-iso';
 import { adviceOn } from '../../state/advice';
 import { type Worked, workOut } from '../../state/answers';
 import type { Link } from '../../state/chain';
+import { keepWhatIsSaid } from '../../state/said';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { usePrepared } from '../../widgets/later';
 import { ENTRY_DONE } from '../../widgets/number-fields';
@@ -48,6 +49,7 @@ function Plate({ part, inspection, links }: PlateProps) {
   const worked = workOut(inspection, part.entry);
   const units = useUnitsButton({ part, inspection });
   useStayAwake();
+  useEffect(keepWhatIsSaid, []);
   const answer = useRef<HTMLDivElement>(null);
   const showAnswer = useCallback(() => answer.current?.scrollIntoView(), []);
   const isLast = links.at(-1)?.id === inspection.id && part.closed === undefined;

@@ -92,7 +92,8 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
         </>
       ) : (
         <div class="note">
-          Finished. {part.closed === undefined && <OpenAgain inspection={inspection} />}
+          Finished. <a href={to.record(part.id, inspection.id)}>Record of these readings</a>{' '}
+          {part.closed === undefined && <OpenAgain inspection={inspection} />}
         </div>
       )}
     </div>

@@ -23,9 +23,14 @@ export function InspectionLink({ part, inspection }: InspectionLinkProps) {
     <article class="sheet">
       <div class="sheet-head">
         <h3>{inspection.closed === undefined ? 'Readings, still open' : 'Readings'}</h3>
-        <a class="button" href={to.plate(part.id, inspection.id)}>
-          Show
-        </a>
+        <div class="row">
+          <a class="button" href={to.record(part.id, inspection.id)}>
+            Record
+          </a>
+          <a class="button" href={to.plate(part.id, inspection.id)}>
+            Show
+          </a>
+        </div>
       </div>
       <p class="soft small">{moment(inspection.made)}</p>
       {findings.map((finding) => (

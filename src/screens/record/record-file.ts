@@ -1,0 +1,34 @@
+import type { PartEntry } from '../../entry/part-entry';
+import type { InspectionRecord } from '../../store/records';
+import recordStyles from './record.css?inline';
+
+/** What the record is called, as a file: 'Record Cover plate 2024-03-05'. */
+export function recordName({ name }: PartEntry, { made }: InspectionRecord): string {
+  // Marks that a file's name cannot have anywhere.
+  const plain = name.trim().replace(/[\\/:*?"<>|\p{Cc}]+/gu, '-');
+  return ['Record', plain, made.slice(0, 10)].filter(Boolean).join(' ');
+}
+
+/** Nothing is loaded and nothing runs in the file, whatever stands in it. */
+const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
+
+/** The paper as a page of its own: styles and drawings are in it, scripts are not. */
+export function recordFile(paper: HTMLElement, name: string): File {
+  const page = document.implementation.createHTMLDocument(name);
+  page.documentElement.lang = 'en';
+  const charset = page.createElement('meta');
+  charset.setAttribute('charset', 'utf-8');
+  const policy = page.createElement('meta');
+  policy.httpEquiv = 'Content-Security-Policy';
+  policy.content = POLICY;
+  const viewport = page.createElement('meta');
+  viewport.name = 'viewport';
+  viewport.content = 'width=device-width, initial-scale=1';
+  const style = page.createElement('style');
+  style.textContent = recordStyles;
+  page.head.prepend(charset, policy, viewport);
+  page.head.append(style);
+  page.body.append(page.importNode(paper, true));
+  const text = `<!doctype html>\n${page.documentElement.outerHTML}\n`;
+  return new File([text], `${name}.html`, { type: 'text/html' });
+}

@@ -1,0 +1,63 @@
+import type { Ref } from 'preact';
+import { METHOD } from '../../core/inspection/method';
+import type { Worked } from '../../state/answers';
+import type { Link } from '../../state/chain';
+import { readLevel, shop } from '../../state/shop';
+import type { InspectionRecord, PartRecord } from '../../store/records';
+import { decisionRuleInWords, UNCERTAINTY_IN_WORDS } from '../../words/record';
+import { moment } from '../../words/time';
+import { MethodChanged } from './method-changed';
+import { RecordAssumed } from './record-assumed';
+import { RecordKit } from './record-kit';
+import { RecordPart } from './record-part';
+import { RecordReadings } from './record-readings';
+import { RecordResults } from './record-results';
+import { RecordWork } from './record-work';
+import './record.css';
+
+interface RecordPaperProps {
+  readonly paper: Ref<HTMLElement>;
+  readonly part: PartRecord;
+  readonly inspection: InspectionRecord;
+  readonly links: readonly Link[];
+  readonly worked: Worked;
+}
+
+/** The record itself, black on white: on the screen as on paper. */
+export function RecordPaper({ paper, part, inspection, links, worked }: RecordPaperProps) {
+  const { closed } = inspection;
+  const entry = closed?.part ?? part.entry;
+  const kit = closed?.kit ?? shop.value.kit;
+  const level = readLevel(closed?.level ?? shop.value.level);
+  return (
+    <article class="record" ref={paper}>
+      <header>
+        <p class="record-kind">Inspection record: squareness and parallelism</p>
+        <h2>{entry.name.trim() || 'Part without a name'}</h2>
+        {part.example && <p>An invented example: no part was measured.</p>}
+      </header>
+      <RecordPart entry={entry} inspection={inspection} />
+      <RecordResults entry={entry} inspection={inspection} worked={worked} />
+      <section class="record-block-keep">
+        <h3>Decision rule and uncertainty</h3>
+        {level !== undefined && <p>{decisionRuleInWords(level)}</p>}
+        <p>{UNCERTAINTY_IN_WORDS}</p>
+      </section>
+      <RecordReadings inspection={inspection} datum={entry.datum} />
+      <RecordAssumed entry={entry} inspection={inspection} worked={worked} />
+      <RecordKit kit={kit} />
+      <RecordWork inspection={inspection} links={links} entry={entry} />
+      <MethodChanged inspection={inspection} entry={entry} />
+      <footer>
+        <p>
+          Worked out by Highedge {__APP_VERSION__}, version {METHOD} of its method, from the
+          readings as entered.{' '}
+          {closed === undefined
+            ? 'The readings are still open.'
+            : `Readings finished ${moment(closed.at)}.`}{' '}
+          Record of {moment(closed?.at ?? inspection.changed)}, inspection {inspection.id}.
+        </p>
+      </footer>
+    </article>
+  );
+}

@@ -1,0 +1,97 @@
+import { type Face, oppositeFace } from '../../core/part/faces';
+import { placeEdges } from '../../entry/place-edges';
+import { type ReadingRow, readingRows } from '../../entry/reading-rows';
+import { isBlank, type TypedLength } from '../../entry/typed-length';
+import type { InspectionRecord } from '../../store/records';
+import { KIND_NAMES } from '../../words/kinds';
+import { moment } from '../../words/time';
+
+interface RecordReadingsProps {
+  readonly inspection: InspectionRecord;
+  readonly datum: Face;
+}
+
+/** Every reading as it was entered; those left out of the reckoning with why. */
+export function RecordReadings({ inspection, datum }: RecordReadingsProps) {
+  const rows = readingRows(inspection.setups).filter(({ value }) => !isBlank(value));
+  return (
+    <section>
+      <h3>Readings, as entered</h3>
+      <p>Plus is the plunger pushed in. {rows.length === 0 && 'There is none.'}</p>
+      {rows.length > 0 && (
+        <table class="record-readings">
+          <thead>
+            <tr>
+              <th scope="col">No.</th>
+              <th scope="col">Reading</th>
+              <th scope="col">Way, set at</th>
+              <th scope="col">As entered</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((row, index) => (
+              <Row
+                key={row.id}
+                row={row}
+                number={index + 1}
+                inspection={inspection}
+                datum={datum}
+              />
+            ))}
+          </tbody>
+        </table>
+      )}
+    </section>
+  );
+}
+
+interface RowProps extends RecordReadingsProps {
+  readonly row: ReadingRow;
+  readonly number: number;
+}
+
+function Row({ row, number, inspection, datum }: RowProps) {
+  const left = row.leftOutAs.flatMap((name) => inspection.leftOut?.[name] ?? [])[0];
+  return (
+    <tr>
+      <td>{number}</td>
+      <th scope="row">
+        {row.name}
+        {left !== undefined && (
+          <small>
+            Left out {moment(left.at)}: {left.why}
+          </small>
+        )}
+      </th>
+      <td>
+        {KIND_NAMES[row.kind]}
+        {settingsOf(row, datum).map((text) => (
+          <small key={text}>{text}</small>
+        ))}
+      </td>
+      <td>{left === undefined ? said(row.value) : <del>{said(row.value)}</del>}</td>
+    </tr>
+  );
+}
+
+/** What the reading was set at, in words. */
+function settingsOf(row: ReadingRow, datum: Face): readonly string[] {
+  const edges = placeEdges(row.face, datum);
+  const parts: readonly (readonly [string, TypedLength | undefined])[] = [
+    ['nose at', row.noseHeight],
+    ['indicator at', row.height],
+    [`up from ${edges.up}`, row.up],
+    [`in from ${edges.across}`, row.across],
+  ];
+  const at = parts.flatMap(([name, typed]) =>
+    typed === undefined || isBlank(typed) ? [] : [`${name} ${said(typed)}`],
+  );
+  const on = row.base === undefined ? [] : [`standing on its ${row.base}`];
+  const with_ = row.opposite === undefined ? [] : [`to its ${oppositeFace(row.face)}`];
+  const all = [...on, ...with_, ...at].join(', ');
+  return all === '' ? [] : [all];
+}
+
+function said({ text, unit }: TypedLength): string {
+  return `${text.trim()} ${unit}`;
+}

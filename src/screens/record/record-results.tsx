@@ -1,0 +1,119 @@
+import type { Finding } from '../../core/inspection/findings';
+import { isPending } from '../../core/inspection/said';
+import { COVERAGE, expanded } from '../../core/statistics/coverage';
+import { coverageFactor } from '../../core/statistics/effective-degrees';
+import type { PartEntry } from '../../entry/part-entry';
+import type { Worked } from '../../state/answers';
+import { shop } from '../../state/shop';
+import type { FixedFinding } from '../../state/zone-form/questions';
+import type { InspectionRecord } from '../../store/records';
+import { ControlFrame } from '../../widgets/record/control-frame';
+import { requirementName } from '../../words/faces';
+import { withFormInWords } from '../../words/form';
+import { degreesInWords, probabilityInWords, withDoubt } from '../../words/numbers';
+import { factorInWords } from '../../words/record';
+import { standsInWords, VERDICT_LABELS } from '../../words/verdicts';
+
+interface RecordResultsProps {
+  readonly entry: PartEntry;
+  readonly inspection: InspectionRecord;
+  readonly worked: Worked;
+}
+
+/** Each requirement with what was found. */
+export function RecordResults({ entry, worked }: RecordResultsProps) {
+  const findings = worked.answer?.findings ?? [];
+  return (
+    <section>
+      <h3>Requirements and results</h3>
+      {findings.length === 0 ? (
+        <p>
+          {entry.requirements.length === 0
+            ? 'Nothing is asked of the part.'
+            : 'There is no result: the readings do not say anything yet.'}
+        </p>
+      ) : (
+        <>
+          <p>
+            <b>{standsInWords(findings)}.</b>
+          </p>
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Requirement</th>
+                <th scope="col">Found, width of the zone</th>
+                <th scope="col">k (ν)</th>
+                <th scope="col">Chance of conformity</th>
+                <th scope="col">Verdict</th>
+              </tr>
+            </thead>
+            <tbody>
+              {findings.map((finding) => (
+                <Result key={finding.requirement.id} finding={finding} entry={entry} />
+              ))}
+            </tbody>
+          </table>
+        </>
+      )}
+    </section>
+  );
+}
+
+function Result({ finding, entry }: { readonly finding: Finding; readonly entry: PartEntry }) {
+  const { requirement } = finding;
+  const typed = entry.requirements.find(({ id }) => id === requirement.id)?.tolerance;
+  return (
+    <tr>
+      <th scope="row">
+        <span>{requirementName(requirement)}</span>
+        <ControlFrame
+          face={requirement.face}
+          datum={requirement.datum}
+          tolerance={typed === undefined ? '' : `${typed.text.trim()} ${typed.unit}`}
+          datumA={entry.datum}
+        />
+      </th>
+      {finding.fixed ? <FixedCells finding={finding} /> : <NotFixedCells />}
+    </tr>
+  );
+}
+
+function FixedCells({ finding }: { readonly finding: FixedFinding }) {
+  const { zone, withForm, formPoints, probability, verdict } = finding;
+  const { deviation } = shop.value.units;
+  const pending = isPending(finding);
+  return (
+    <>
+      <td>
+        {withDoubt(zone.width, expanded(zone), deviation)}
+        {formPoints.length > 0 && (
+          <small>
+            {withFormInWords(formPoints.length, withForm && { ...withForm, verdict }, deviation)}
+          </small>
+        )}
+        {finding.assumed && <small>Leans on the faces being taken as parallel.</small>}
+      </td>
+      <td>
+        {factorInWords(coverageFactor(COVERAGE, zone.degreesOfFreedom))} (
+        {degreesInWords(zone.degreesOfFreedom)})
+      </td>
+      <td>{pending ? '…' : probabilityInWords(probability)}</td>
+      <td>
+        <b>{pending ? '…' : VERDICT_LABELS[verdict]}</b>
+      </td>
+    </>
+  );
+}
+
+function NotFixedCells() {
+  return (
+    <>
+      <td>not fixed by these readings</td>
+      <td>–</td>
+      <td>–</td>
+      <td>
+        <b>None</b>
+      </td>
+    </>
+  );
+}

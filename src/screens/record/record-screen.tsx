@@ -1,0 +1,98 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { useRoute } from 'preact-iso';
+import { workOut } from '../../state/answers';
+import type { Link } from '../../state/chain';
+import { keepWhatIsSaid } from '../../state/said';
+import { setWho, who } from '../../state/shop';
+import type { InspectionRecord, PartRecord } from '../../store/records';
+import { Page } from '../../widgets/page';
+import { TextField } from '../../widgets/text-field';
+import { to } from '../paths';
+import { useUnitsButton } from '../units-button';
+import { Message, WithPart } from '../with-part';
+import { recordFile, recordName } from './record-file';
+import { RecordPaper } from './record-paper';
+import { canShare, shareFile } from './share-file';
+
+/** What the customer gets: one inspection on paper, as PDF, or as a file. */
+export function RecordScreen() {
+  const { params } = useRoute();
+  return (
+    <WithPart id={params.part ?? ''}>
+      {(part, links) => {
+        const inspection = links.find(
+          (link): link is InspectionRecord =>
+            link.kind === 'inspection' && link.id === params.inspection,
+        );
+        if (inspection === undefined) {
+          return <Message title="Record" text="These readings are not in this browser." />;
+        }
+        return <RecordPage part={part} inspection={inspection} links={links} />;
+      }}
+    </WithPart>
+  );
+}
+
+interface RecordPageProps {
+  readonly part: PartRecord;
+  readonly inspection: InspectionRecord;
+  readonly links: readonly Link[];
+}
+
+function RecordPage({ part, inspection, links }: RecordPageProps) {
+  const paper = useRef<HTMLElement>(null);
+  const units = useUnitsButton({ part, inspection });
+  useEffect(keepWhatIsSaid, []);
+  const name = recordName(part.entry, inspection);
+  useTitleForPrint(name);
+  const share = () => {
+    if (paper.current !== null) void shareFile(recordFile(paper.current, name));
+  };
+  return (
+    <Page
+      title="Record"
+      back={{ to: to.part(part.id), name: 'the part' }}
+      side={units.button}
+      opened={units.panel}
+      wide
+    >
+      <section class="sheet no-print" aria-label="Record as a file">
+        <div class="row">
+          <button type="button" class="button button-main" onClick={() => window.print()}>
+            Print, or save as PDF
+          </button>
+          <button type="button" class="button" onClick={share}>
+            {canShare() ? 'Share as a file' : 'Save as a file'}
+          </button>
+        </div>
+        <p class="soft small">The file is a page of its own that any browser opens and prints.</p>
+        {inspection.closed === undefined ? (
+          <>
+            <TextField id="who" label="Measured by" text={who.value} onText={setWho} />
+            <p class="note">
+              These readings are still open. Once they are finished the record stands as it is.
+            </p>
+          </>
+        ) : null}
+      </section>
+      <RecordPaper
+        paper={paper}
+        part={part}
+        inspection={inspection}
+        links={links}
+        worked={workOut(inspection, part.entry)}
+      />
+    </Page>
+  );
+}
+
+/** A printed page, and a PDF, takes its name from the title of the window. */
+function useTitleForPrint(name: string): void {
+  useEffect(() => {
+    const before = document.title;
+    document.title = name;
+    return () => {
+      document.title = before;
+    };
+  }, [name]);
+}
