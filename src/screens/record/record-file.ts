@@ -15,7 +15,6 @@ const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
 /** The paper as a page of its own: styles and drawings are in it, scripts are not. */
 export function recordFile(paper: HTMLElement, name: string): File {
   const page = document.implementation.createHTMLDocument(name);
-  page.documentElement.lang = 'en';
   const charset = page.createElement('meta');
   charset.setAttribute('charset', 'utf-8');
   const policy = page.createElement('meta');
@@ -24,11 +23,10 @@ export function recordFile(paper: HTMLElement, name: string): File {
   const viewport = page.createElement('meta');
   viewport.name = 'viewport';
   viewport.content = 'width=device-width, initial-scale=1';
-  const style = page.createElement('style');
-  style.textContent = recordStyles;
-  page.head.prepend(charset, policy, viewport);
-  page.head.append(style);
   page.body.append(page.importNode(paper, true));
-  const text = `<!doctype html>\n${page.documentElement.outerHTML}\n`;
+  // A style element made here would be held to the policy of the app itself, which knows no such.
+  const [head, body] = [page.head.outerHTML, page.body.outerHTML];
+  const styled = head.replace(/<\/head>$/, () => `<style>${recordStyles}</style></head>`);
+  const text = `<!doctype html>\n<html lang="en">${styled}${body}</html>\n`;
   return new File([text], `${name}.html`, { type: 'text/html' });
 }

@@ -11,7 +11,7 @@ interface RecordBlockProps {
 }
 
 const SIDE = 150;
-const MARGIN = { left: 96, right: 90, top: 26, bottom: 40 } as const;
+const MARGIN = { left: 96, right: 90, top: 26, bottom: 44 } as const;
 
 /** The block in line, isometric, with its sizes, the names of its faces and datum A. */
 export function RecordBlock({ size, sizes, datum }: RecordBlockProps) {
@@ -55,10 +55,13 @@ export function RecordBlock({ size, sizes, datum }: RecordBlockProps) {
 
 /** A letter in a box, on a leader with the triangle of a datum (ISO 5459). */
 function Datum({ foot, to }: { readonly foot: Spot; readonly to: Spot }) {
+  const length = Math.hypot(to.x - foot.x, to.y - foot.y);
+  const [x, y] = [(to.x - foot.x) / length, (to.y - foot.y) / length];
+  const base = [-5, 5].map((side) => `${foot.x - side * y} ${foot.y + side * x}`);
   return (
     <g>
       <path class="record-line" d={`M${to.x} ${to.y}L${foot.x} ${foot.y}`} />
-      <path class="record-solid" d={`M${foot.x - 5} ${foot.y + 8}h10L${foot.x} ${foot.y}Z`} />
+      <path class="record-solid" d={`M${base.join('L')}L${foot.x + 9 * x} ${foot.y + 9 * y}Z`} />
       <rect class="record-line record-face" x={to.x - 10} y={to.y - 10} width="20" height="20" />
       <text class="record-text" x={to.x} y={to.y + 5}>
         A
@@ -69,9 +72,19 @@ function Datum({ foot, to }: { readonly foot: Spot; readonly to: Spot }) {
 
 /** Where the box of the datum stands: clear of the block and its sizes. */
 function datumPlace(datum: Face, foot: Spot, width: number): Spot {
-  if (datum === 'top' || datum === 'left') return { x: 14, y: 14 };
-  if (datum === 'back') return { x: width - 14, y: 14 };
-  return { x: width - 14, y: Math.max(foot.y + 20, 14) };
+  switch (datum) {
+    case 'bottom':
+      return { x: foot.x, y: foot.y + 32 };
+    case 'top':
+      return { x: 12, y: 12 };
+    case 'front':
+      return { x: 12, y: foot.y + 36 };
+    case 'left':
+      return { x: 12, y: foot.y - 40 };
+    case 'right':
+    case 'back':
+      return { x: width - 12, y: foot.y - 30 };
+  }
 }
 
 interface SizeProps {

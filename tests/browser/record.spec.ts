@@ -1,0 +1,67 @@
+import { readFile } from 'node:fs/promises';
+import { expect, type Page, test } from '@playwright/test';
+import { type } from './shop-floor';
+
+/** The invented part, read and finished, on its record. */
+async function openRecord(page: Page): Promise<void> {
+  await page.goto('/?example');
+  await type(page, 'Right side', '41');
+  await type(page, 'Left side', '29');
+  await page.getByRole('button', { name: 'Finish these readings' }).tap();
+  await page.getByRole('link', { name: 'Record of these readings' }).tap();
+  await expect(page.getByRole('article')).toContainText('Inspection record');
+}
+
+test('the record holds the readings as entered, the results, the rule and who measured', async ({
+  page,
+}) => {
+  await openRecord(page);
+  const record = page.getByRole('article');
+  // (41 - 29) / 2 = 6 µm over 74 mm, less half of the taper of 1 µm over 80 mm: 7.86 and 6.73 over 90 mm.
+  await expect(record).toContainText('7.86 ± 1.33 µm');
+  await expect(record).toContainText('6.73 ± 1.33 µm');
+  for (const said of ['41 µm', '29 µm', '60.001 mm', 'ISO 14253-1', 'version 1 of its method']) {
+    await expect(record).toContainText(said);
+  }
+  await expect(
+    record.getByRole('img', { name: /Right square to bottom within 0.005 mm: squareness/ }),
+  ).toBeVisible();
+});
+
+test('on paper of either size nothing is cut off and nothing can be pressed', async ({ page }) => {
+  await openRecord(page);
+  await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+  await expect(page.getByRole('button', { name: /Print/ })).toBeHidden();
+  // Widths between the margins, at 96 to the inch.
+  for (const width of [Math.floor((186 / 25.4) * 96), Math.floor((192 / 25.4) * 96)]) {
+    await page.setViewportSize({ width, height: 1000 });
+    const over = await page.getByRole('article').evaluate((paper) => {
+      const edge = paper.getBoundingClientRect().right;
+      const inside = [...paper.querySelectorAll('td, th, svg, p, dd')];
+      return inside.filter((one) => one.getBoundingClientRect().right > edge + 1).length;
+    });
+    expect(over).toBe(0);
+  }
+  const colours = await page
+    .getByRole('article')
+    .evaluate((paper) => [getComputedStyle(paper).color, getComputedStyle(paper).backgroundColor]);
+  expect(colours).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
+});
+
+test('the file that is handed on shows the same, with nothing loaded and nothing run', async ({
+  page,
+  context,
+}) => {
+  await openRecord(page);
+  const paper = await page.getByRole('article').textContent();
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save as a file' }).tap();
+  const file = await download;
+  expect(file.suggestedFilename()).toMatch(/^Record Example block \(invented\) .*\.html$/);
+  const text = await readFile(await file.path(), 'utf8');
+  expect(text).not.toMatch(/<script|src=|href=|url\(/);
+  const alone = await context.newPage();
+  await alone.setContent(text);
+  await expect(alone.getByRole('article')).toBeVisible();
+  expect(await alone.getByRole('article').textContent()).toBe(paper);
+});
