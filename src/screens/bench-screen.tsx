@@ -37,7 +37,6 @@ export function BenchScreen() {
   const listed = [...parts.value.values()].reverse();
   return (
     <Page title="Highedge" side={<KitLink />} wide>
-      {loading.value === 'ready' && listed.length === 0 && <Welcome />}
       <div class="stack bench-ways">
         <GoOn />
         <button type="button" class="button button-main button-wide" onClick={begin}>
@@ -50,6 +49,8 @@ export function BenchScreen() {
         )}
       </div>
       {loading.value === 'waiting' && <p class="soft">Opening…</p>}
+      {/* Below the way in, which so stays where it is while the records are being read. */}
+      {loading.value === 'ready' && listed.length === 0 && <Welcome />}
       {listed.length > 0 && (
         <section class="stack" aria-labelledby="parts-heading">
           <h2 id="parts-heading">Parts</h2>

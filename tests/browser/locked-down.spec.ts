@@ -36,7 +36,7 @@ async function wholeSession(page: Page, name: string): Promise<void> {
   await page.getByRole('link', { name: 'Back to the part' }).tap();
   await expect(page.getByRole('region', { name: 'Its story' })).toContainText(name);
   await page.goto('/');
-  await expect(page.getByRole('link', { name })).toBeVisible();
+  await expect(page.getByRole('listitem').getByRole('link', { name })).toBeVisible();
   await page.goto('/kit');
   await page.goto('/rates');
 }
