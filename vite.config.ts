@@ -40,6 +40,8 @@ export default defineConfig({
           'Squareness at the surface plate: what the readings mean and what to take off.',
         lang: 'en',
         display: 'standalone',
+        // Backups open with the app where the system asks it: src/state/arrived-file.ts takes them.
+        file_handlers: [{ action: base, accept: { 'application/x-highedge': ['.highedge'] } }],
         theme_color: '#14213d',
         background_color: '#f4f1ea',
         icons: [

@@ -13,6 +13,7 @@ const DrawingScreen = lazy(
   async () => (await import('./screens/drawing/drawing-screen')).DrawingScreen,
 );
 const PlateScreen = lazy(async () => (await import('./screens/plate/plate-screen')).PlateScreen);
+const FilesScreen = lazy(async () => (await import('./screens/files/files-screen')).FilesScreen);
 const RecordScreen = lazy(
   async () => (await import('./screens/record/record-screen')).RecordScreen,
 );
@@ -32,6 +33,7 @@ export function App() {
       <Router>
         <Route path={ROUTES.bench} component={BenchScreen} />
         <Route path={ROUTES.kit} component={KitScreen} />
+        <Route path={ROUTES.files} component={FilesScreen} />
         <Route path={ROUTES.rates} component={RatesScreen} />
         <Route path={ROUTES.part} component={PartScreen} />
         <Route path={ROUTES.drawing} component={DrawingScreen} />

@@ -1,18 +1,21 @@
 import { useEffect } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import { blankPart, type PartEntry } from '../entry/part-entry';
+import { takeLaunchedFiles } from '../state/arrived-file';
 import { addExample } from '../state/example';
 import { loading, newId, newRecord, parts, putPart, shop } from '../state/shop';
 import type { PartRecord } from '../store/records';
 import { Mark } from '../widgets/drawings/mark';
 import { Page } from '../widgets/page';
 import { sizesInWords } from '../words/sizes';
+import { BackupReminder } from './backup-reminder';
 import { GoOn } from './go-on';
 import { to } from './paths';
 
 /** All parts; the way to a new one. */
 export function BenchScreen() {
   const { route, query } = useLocation();
+  useEffect(() => takeLaunchedFiles(() => route(to.files())), []);
   const begin = () => {
     const part: PartRecord = {
       ...newRecord(),
@@ -47,6 +50,7 @@ export function BenchScreen() {
             Try it on an invented part
           </button>
         )}
+        <BackupReminder />
       </div>
       {loading.value === 'waiting' && <p class="soft">Opening…</p>}
       {/* Below the way in, which so stays where it is while the records are being read. */}

@@ -6,6 +6,7 @@ export const ROUTES = {
   bench: BASE,
   kit: `${BASE}kit`,
   rates: `${BASE}rates`,
+  files: `${BASE}files`,
   part: `${BASE}part/:part`,
   drawing: `${BASE}part/:part/drawing`,
   plate: `${BASE}part/:part/readings/:inspection`,
@@ -21,6 +22,7 @@ export const to = {
   kit: (from?: string) =>
     from === undefined ? ROUTES.kit : `${ROUTES.kit}?from=${encodeURIComponent(from)}`,
   rates: () => ROUTES.rates,
+  files: () => ROUTES.files,
   part: (part: string) => `${BASE}part/${part}`,
   drawing: (part: string) => `${BASE}part/${part}/drawing`,
   plate: (part: string, inspection: string) => `${BASE}part/${part}/readings/${inspection}`,

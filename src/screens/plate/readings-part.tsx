@@ -3,6 +3,7 @@ import type { SidesAnswer } from '../../core/inspection/sides';
 import type { SetupEntry } from '../../entry/setup-entry';
 import type { Worked } from '../../state/answers';
 import { changeSetup, changeSetups, closeInspection } from '../../state/chain';
+import { askToKeep } from '../../state/keeping';
 import { kitName } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { goToFirstEmpty } from '../../widgets/number-fields';
@@ -85,7 +86,11 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
             type="button"
             class="button"
             disabled={answer === undefined}
-            onClick={() => closeInspection(inspection, part.entry)}
+            onClick={() => {
+              closeInspection(inspection, part.entry);
+              // From now on there is something to lose.
+              void askToKeep();
+            }}
           >
             Finish these readings
           </button>

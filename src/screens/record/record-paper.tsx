@@ -33,7 +33,7 @@ export function RecordPaper({ paper, part, inspection, links, worked }: RecordPa
     <article class="record" ref={paper}>
       <header>
         <p class="record-kind">Inspection record: squareness and parallelism</p>
-        <h2>{entry.name.trim() || 'Part without a name'}</h2>
+        <h2 class="record-title">{entry.name.trim() || 'Part without a name'}</h2>
         {part.example && <p>An invented example: no part was measured.</p>}
       </header>
       <RecordPart entry={entry} inspection={inspection} />

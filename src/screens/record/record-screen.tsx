@@ -6,13 +6,13 @@ import { keepWhatIsSaid } from '../../state/said';
 import { setWho, who } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { Page } from '../../widgets/page';
+import { canShare, shareFile } from '../../widgets/share-file';
 import { TextField } from '../../widgets/text-field';
 import { to } from '../paths';
 import { useUnitsButton } from '../units-button';
 import { Message, WithPart } from '../with-part';
 import { recordFile, recordName } from './record-file';
 import { RecordPaper } from './record-paper';
-import { canShare, shareFile } from './share-file';
 
 /** What the customer gets: one inspection on paper, as PDF, or as a file. */
 export function RecordScreen() {
@@ -62,7 +62,7 @@ function RecordPage({ part, inspection, links }: RecordPageProps) {
             Print, or save as PDF
           </button>
           <button type="button" class="button" onClick={share}>
-            {canShare() ? 'Share as a file' : 'Save as a file'}
+            {canShare('record.html', 'text/html') ? 'Share as a file' : 'Save as a file'}
           </button>
         </div>
         <p class="soft small">The file is a page of its own that any browser opens and prints.</p>

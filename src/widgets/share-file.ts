@@ -1,9 +1,6 @@
-/** True where the browser hands files on to other apps. */
-export function canShare(): boolean {
-  return (
-    'canShare' in navigator &&
-    navigator.canShare({ files: [new File([''], 'a.html', { type: 'text/html' })] })
-  );
+/** True where the browser hands a file of this name and type on to other apps. */
+export function canShare(name: string, type: string): boolean {
+  return 'canShare' in navigator && navigator.canShare({ files: [new File([''], name, { type })] });
 }
 
 /** Hands the file to another app where the browser can and the person wants to; otherwise saves it. */

@@ -1,0 +1,48 @@
+import { keepRecoveryCopy } from '../store/recovery';
+import { backUp } from './backup/back-up';
+import type { BackupHead } from './backup/format';
+import { lookOver, mergeBackup, type Overview, type Progress } from './backup/restore';
+import { FileRefused } from './file-refused';
+import type { Tally } from './merge/tally';
+
+/** Work on everything that is stored: it takes its time, and is done beside the screen. */
+export type Job =
+  | { readonly kind: 'back up'; readonly head: BackupHead }
+  | { readonly kind: 'look over'; readonly file: Blob }
+  | { readonly kind: 'merge'; readonly file: Blob; readonly head: BackupHead };
+
+/** What each job comes to. */
+export interface Results {
+  readonly 'back up': Blob;
+  readonly 'look over': Overview;
+  readonly merge: Tally;
+}
+
+export type Message =
+  | { readonly kind: 'progress'; readonly records: number }
+  | { readonly kind: 'done'; readonly result: Results[Job['kind']] }
+  /** `refused` where it is the file that is wrong, in plain words. */
+  | { readonly kind: 'failed'; readonly refused: boolean; readonly message: string };
+
+/** Does the job. Before anything is merged, all that there is is kept as a recovery copy. */
+export async function doJob(job: Job, progress: Progress): Promise<Results[Job['kind']]> {
+  switch (job.kind) {
+    case 'back up':
+      return backUp(job.head, progress);
+    case 'look over':
+      return lookOver(job.file, progress);
+    case 'merge': {
+      const copy = await backUp(job.head, () => {});
+      const bytes = new Uint8Array(await copy.arrayBuffer());
+      await keepRecoveryCopy({ made: job.head.made, bytes });
+      return mergeBackup(job.file, progress);
+    }
+  }
+}
+
+/** What went wrong, as a message. */
+export function failure(error: unknown): Message {
+  const refused = error instanceof FileRefused;
+  const message = error instanceof Error ? error.message : String(error);
+  return { kind: 'failed', refused, message };
+}

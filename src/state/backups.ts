@@ -1,0 +1,122 @@
+import { signal } from '@preact/signals';
+import { ENDING } from '../exchange/backup/format';
+import type { Overview, Progress } from '../exchange/backup/restore';
+import { FileRefused } from '../exchange/file-refused';
+import type { Job, Message, Results } from '../exchange/jobs';
+import type { Tally } from '../exchange/merge/tally';
+import { tellOtherWindows } from '../store/other-windows';
+import { loadRecoveryCopy } from '../store/recovery';
+import { agreedKeys } from './agreed';
+import { chain } from './chain';
+import { readAgain } from './follow';
+import { unsaved } from './saving';
+import { now, openShop } from './shop';
+
+const LAST = 'highedge last backup';
+
+/** When this device last gave a backup out, ISO 8601 in UTC; undefined where it never has. */
+export const lastBackup = signal<string | undefined>(readLast());
+
+function readLast(): string | undefined {
+  try {
+    return localStorage.getItem(LAST) ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+function noteBackup(at: string): void {
+  lastBackup.value = at;
+  try {
+    localStorage.setItem(LAST, at);
+  } catch {
+    // Its age is then told as long as this page is open.
+  }
+}
+
+/** Everything on this device as a file. */
+export async function makeBackup(progress: Progress): Promise<File> {
+  const head = { made: now(), app: __APP_VERSION__ };
+  await untilSaved();
+  const blob = await run({ kind: 'back up', head }, progress);
+  noteBackup(head.made);
+  return new File([blob], backupName(head.made), { type: 'application/gzip' });
+}
+
+/** 'highedge 2024-03-05 14-07.highedge' */
+function backupName(made: string): string {
+  return `highedge ${made.slice(0, 16).replace('T', ' ').replace(':', '-')}${ENDING}`;
+}
+
+/**
+ * What merging the file would do.
+ *
+ * @throws FileRefused where it is no backup that can be taken.
+ */
+export async function lookOverBackup(file: Blob, progress: Progress): Promise<Overview> {
+  await untilSaved();
+  return run({ kind: 'look over', file }, progress);
+}
+
+/** Merges the good records of a backup; all that was there before is kept as a recovery copy. */
+export async function mergeIn(file: Blob, progress: Progress): Promise<Tally> {
+  await untilSaved();
+  const head = { made: now(), app: __APP_VERSION__ };
+  const tally = await run({ kind: 'merge', file, head }, progress);
+  // What this page and the others hold may be another state now.
+  chain.value = undefined;
+  await readAgain(agreedKeys());
+  await openShop();
+  tellOtherWindows(agreedKeys());
+  return tally;
+}
+
+/** The state before the last merge, as a file; undefined where nothing was ever merged. */
+export async function recoveryFile(): Promise<File | undefined> {
+  const copy = await loadRecoveryCopy();
+  if (copy === undefined) return undefined;
+  return new File([copy.bytes], `before merging, ${backupName(copy.made)}`, {
+    type: 'application/gzip',
+  });
+}
+
+/** A backup of what is not on the disk yet would lack it. */
+async function untilSaved(): Promise<void> {
+  for (let turn = 0; turn < 100 && unsaved().length > 0; turn += 1) {
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+}
+
+/** Does a job in a worker; where there is none, here: everything waits for the database in between. */
+async function run<J extends Job>(job: J, progress: Progress): Promise<Results[J['kind']]> {
+  const worker = open();
+  if (worker === undefined) {
+    const { doJob } = await import('../exchange/jobs');
+    return (await doJob(job, progress)) as Results[J['kind']];
+  }
+  try {
+    return (await answer(worker, job, progress)) as Results[J['kind']];
+  } finally {
+    worker.terminate();
+  }
+}
+
+function open(): Worker | undefined {
+  try {
+    return new Worker(new URL('../exchange/worker.ts', import.meta.url), { type: 'module' });
+  } catch {
+    return undefined;
+  }
+}
+
+function answer(worker: Worker, job: Job, progress: Progress): Promise<unknown> {
+  return new Promise((resolve, reject) => {
+    worker.onmessage = ({ data }: MessageEvent<Message>) => {
+      if (data.kind === 'progress') progress(data.records);
+      else if (data.kind === 'done') resolve(data.result);
+      else reject(data.refused ? new FileRefused(data.message) : new Error(data.message));
+    };
+    worker.onerror = () => reject(new Error('The part of the app that does this did not load'));
+    worker.postMessage(job);
+  });
+}

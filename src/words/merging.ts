@@ -1,0 +1,22 @@
+import { listed } from './plans';
+
+/** How often something is there, by what it is called. */
+export interface Count {
+  readonly count: number;
+  readonly one: string;
+  readonly more: string;
+}
+
+/** '2 parts and 1 inspection'; 'nothing' where all are 0. */
+export function countsInWords(counts: readonly Count[]): string {
+  const there = counts.filter(({ count }) => count > 0);
+  if (there.length === 0) return 'nothing';
+  return listed(there.map(({ count, one, more }) => `${count} ${count === 1 ? one : more}`));
+}
+
+/** How long ago something was: 'today', 'yesterday', '12 days ago'. */
+export function daysAgo(then: string, now: string): string {
+  const days = Math.floor((Date.parse(now) - Date.parse(then)) / 86_400_000);
+  if (days < 1) return 'within the last day';
+  return days === 1 ? 'a day ago' : `${days} days ago`;
+}
