@@ -1,27 +1,31 @@
 // @ts-check
 /**
- * Attacks the way from what is typed to what is told with readings that no shop would take:
- * `npm run attack:readings -- --count 100000 --seed 1`. A failure tells its seed and what was typed.
+ * Attacks the app with generated input, far more of it than the check does: readings that no shop
+ * would take, `npm run attack:readings -- --count 100000 --seed 1`, or files to be imported, `npm run
+ * attack:imports`. A failure tells its seed.
  */
 import { spawnSync } from 'node:child_process';
 import { env, execPath, exit } from 'node:process';
 import { parseArgs } from 'node:util';
 
-/** Inspections for one process, and the seeds that they take: what is drawn is never taken down again. */
+/** What one process takes, and the seeds of it: what is drawn is never taken down again. */
 const AT_ONCE = 10_000;
 const SEEDS = 20;
 
-const { values } = parseArgs({
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
   options: {
     count: { type: 'string', default: '100000' },
     seed: { type: 'string', default: String(Date.now() % 1_000_000) },
   },
 });
 
+const [name = 'readings'] = positionals;
+
 /** @param {number} count @param {number} seed */
 function attack(count, seed) {
-  console.log(`${count} inspections, seed ${seed}`);
-  const vitest = ['node_modules/vitest/vitest.mjs', 'run', 'tests/attacks/readings.test.ts'];
+  console.log(`${count} ${name}, seed ${seed}`);
+  const vitest = ['node_modules/vitest/vitest.mjs', 'run', `tests/attacks/${name}.test.ts`];
   const { status } = spawnSync(execPath, [...vitest, '--disable-console-intercept'], {
     stdio: 'inherit',
     env: { ...env, ATTACK_COUNT: String(count), ATTACK_SEED: String(seed) },

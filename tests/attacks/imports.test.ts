@@ -1,0 +1,69 @@
+import { env } from 'node:process';
+import { Readable } from 'node:stream';
+import { buffer } from 'node:stream/consumers';
+import { createGzip } from 'node:zlib';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { linesOf } from '../../src/exchange/backup/lines';
+import { readBackup } from '../../src/exchange/backup/read-backup';
+import { FileRefused } from '../../src/exchange/file-refused';
+import { checkRecord } from '../../src/exchange/shape/check-record';
+import { damagedBackups } from './support/damaged-backups';
+
+// `npm run attack:imports` sets these; the check goes by the same few each time.
+const COUNT = Number(env.ATTACK_COUNT ?? 300);
+const SEED = Number(env.ATTACK_SEED ?? 1);
+
+test(
+  'a damaged backup is refused in words, or each record of it is taken whole or refused in words',
+  async () => {
+    const seen = { refused: 0, good: 0, bad: 0 };
+    await fc.assert(
+      fc.asyncProperty(damagedBackups, async (file) => {
+        try {
+          for await (const line of readBackup(file)) {
+            seen[line.ok ? 'good' : 'bad'] += 1;
+            // What was taken is a record still after it was written and read again.
+            if (line.ok) expect(checkRecord(JSON.parse(JSON.stringify(line.record))).ok).toBe(true);
+            else expect(line.message.length).toBeLessThan(400);
+          }
+        } catch (error) {
+          expect(error).toBeInstanceOf(FileRefused);
+          expect((error as FileRefused).message).toMatch(/^[A-Z].{5,120}$/);
+          seen.refused += 1;
+        }
+        expect(Object.keys(Object.prototype)).toEqual([]);
+        expect(({} as { hit?: number }).hit).toBeUndefined();
+      }),
+      { numRuns: COUNT, seed: SEED },
+    );
+    console.log(`seed ${SEED}: ${JSON.stringify(seen)}`);
+    for (const times of Object.values(seen)) expect(times).toBeGreaterThan(COUNT / 20);
+  },
+  // This is only to end what hangs.
+  120_000 + COUNT * 1000,
+);
+
+/** `gigabytes` of one letter, packed into about a thousandth. */
+function bomb(gigabytes: number, letters: string): Promise<Buffer> {
+  const piece = Buffer.alloc(1 << 20, letters);
+  function* pieces() {
+    for (let done = 0; done < gigabytes * 1024; done += 1) yield piece;
+  }
+  return buffer(Readable.from(pieces()).pipe(createGzip({ level: 1 })));
+}
+
+test('a line without end is refused long before it is unpacked', async () => {
+  const file = new Blob([new Uint8Array(await bomb(0.5, 'x'))]);
+  await expect(linesOf(file).next()).rejects.toThrow('A line in it is longer than any record');
+});
+
+test('lines without end are refused where a backup would have ended', async () => {
+  const file = new Blob([new Uint8Array(await bomb(0.1, '{}\n'))]);
+  const count = async () => {
+    let lines = 0;
+    for await (const _ of linesOf(file, { line: 4_000_000, bytes: 10_000_000 })) lines += 1;
+    return lines;
+  };
+  await expect(count()).rejects.toThrow('It unpacks to more than any backup holds');
+});
