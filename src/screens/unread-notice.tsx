@@ -18,15 +18,19 @@ export function UnreadNotice({ unread }: { readonly unread: readonly Unread[] })
       <ul class="notice-list">
         {unread.map((one) => (
           <li key={one.key}>
-            {nameOf(one)}:{' '}
-            {one.reason === 'damaged'
-              ? 'damaged, and set aside untouched. The rest is here.'
-              : 'written by a newer version of the app, and left untouched. Update the app to see it.'}
+            {nameOf(one)}: {wordsFor(one)}
           </li>
         ))}
       </ul>
     </div>
   );
+}
+
+function wordsFor({ key, reason }: Unread): string {
+  if (reason === 'damaged') return 'damaged, and left untouched. The rest is here.';
+  return partsOfKey(key).kind === 'shop'
+    ? 'written by a newer version of the app. What is changed there now is not kept: update the app.'
+    : 'written by a newer version of the app, and left untouched. Update the app to see it.';
 }
 
 function nameOf({ key, name }: Unread): string {

@@ -16,8 +16,8 @@ import type {
 } from '../store/records';
 import { loadChain, loadVersions } from '../store/shop-store';
 import { afterFrame } from './after-frame';
-import { letGo, onArrival } from './agreed';
-import { held, keep, keepLeftBehind, unsaved } from './saving';
+import { agreedOn, letGo, onArrival } from './agreed';
+import { held, keep, keepLeftBehind, TRY_AGAIN, unsaved } from './saving';
 import {
   changedNow,
   entryUnits,
@@ -82,7 +82,7 @@ export async function openChain(part: string): Promise<void> {
     console.error(error);
     loading.value = 'failed';
   });
-  if (both === undefined) return;
+  if (both === undefined) return goOnWithoutDatabase(part);
   // Another part may have been asked for since, or this one opened by an earlier call.
   if (wanted !== part || chain.peek()?.part === part) return;
   const [loaded, earlier] = both;
@@ -90,6 +90,19 @@ export async function openChain(part: string): Promise<void> {
   showVersions(held(earlier.records, (record) => isVersionIn(part, record)));
   const links = held(loaded.records, (record) => isLinkOf(part, record));
   chain.value = { part, links: [...links].sort((a, b) => a.made.localeCompare(b.made)) };
+}
+
+/** What has been begun in this window can be gone on with; what is on the disk is asked for again. */
+function goOnWithoutDatabase(part: string): void {
+  if (wanted !== part || chain.peek() !== undefined) return;
+  const record = parts.peek().get(part);
+  if (record !== undefined && agreedOn(keyOf(record)) === undefined) {
+    chain.value = { part, links: held<Link>([], (link) => isLinkOf(part, link)) };
+    return;
+  }
+  setTimeout(() => {
+    if (wanted === part) void openChain(part);
+  }, TRY_AGAIN);
 }
 
 /** Whether a record is a link of the chain of `part`. */

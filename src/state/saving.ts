@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { bringBack } from '../store/bring-back';
-import { forgetLeftBehind, leftBehind, takeDown } from '../store/journal';
+import { leftBehind, takeDown } from '../store/journal';
 import { keyOf } from '../store/keys';
 import { tellOtherWindows } from '../store/other-windows';
 import type { StoredRecord } from '../store/records';
@@ -32,8 +32,8 @@ let refused: Group[] = [];
 /** Keys of the records whose last write failed, until one works. */
 const failing = new Set<string>();
 
-/** ms until what was refused is tried again. */
-const TRY_AGAIN = 3000;
+/** ms until what the database refused is tried again. */
+export const TRY_AGAIN = 3000;
 
 /** ms after which a database that does not answer is told. */
 const LONG = 5000;
@@ -78,8 +78,11 @@ export function keepLeftBehind(): Promise<void> {
 }
 
 async function bring(): Promise<void> {
-  const brought = await bringBack(leftBehind());
-  forgetLeftBehind();
+  const { unwritten, forget } = await leftBehind();
+  const brought = await bringBack(unwritten);
+  await forget();
+  // The journal is opened with the page, so that it is there for the first keystroke.
+  noteDown();
   if (brought.length > 0) tellOtherWindows(brought);
 }
 

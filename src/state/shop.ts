@@ -16,7 +16,7 @@ import {
 import { loadParts, loadShop, type Unread } from '../store/shop-store';
 import { onArrival } from './agreed';
 import './arithmetic/arithmetic';
-import { held, keep, keepLeftBehind } from './saving';
+import { held, keep, keepLeftBehind, TRY_AGAIN } from './saving';
 
 /** Ids and times come from the browser here and nowhere else. */
 export const newId: NewId = () => crypto.randomUUID();
@@ -102,6 +102,7 @@ export async function openShop(): Promise<void> {
   } catch (error) {
     console.error(error);
     loading.value = 'failed';
+    setTimeout(() => void openShop(), TRY_AGAIN);
   }
 }
 

@@ -1,9 +1,11 @@
+import { journalTexts, removeJournals, writeJournal } from './journal-file';
 import type { StoredRecord } from './records';
 
 /*
- * What has been handed in and is not yet on the disk, in the browser's local storage. The database
- * makes a write last through a flat battery, but takes its time, and a page that is reloaded or
- * closed takes the writes under way with it. Local storage takes them down at once.
+ * What has been handed in and is not yet in the database. That makes a write last through a flat
+ * battery, but takes its time, and what ends meanwhile takes the writes under way with it. So it is
+ * taken down in two more places: local storage has it when the page is closed or reloaded in the same
+ * moment, and files of the browser's own have it when the whole browser is killed.
  */
 
 /** A record that waits to be written, and when the stored state that it was made from was changed. */
@@ -13,45 +15,83 @@ export interface Unwritten {
   readonly from?: string | undefined;
 }
 
+/** What a window had taken down. */
+interface Journal {
+  /** How often it had taken down something: of two texts of one journal it tells the later. */
+  readonly count: number;
+  readonly unwritten: readonly unknown[];
+}
+
 const PREFIX = 'highedge journal ';
 
-/** Each tab keeps its own journal, so that none wipes out that of another. */
+/** Each window keeps its own journal, so that none wipes out that of another. */
 const own = `${PREFIX}${Math.random().toString(36).slice(2)}`;
+
+let count = 0;
 
 /** Takes down what is not known to be on the disk, in place of what was before. */
 export function takeDown(unwritten: readonly Unwritten[]): void {
+  count += 1;
+  const journal: Journal = { count, unwritten };
+  const text = JSON.stringify(journal);
   try {
     if (unwritten.length === 0) localStorage.removeItem(own);
-    else localStorage.setItem(own, JSON.stringify(unwritten));
+    else localStorage.setItem(own, text);
   } catch {
-    // Full or refused: the database is what counts.
+    // Full or refused: the file and the database are there too.
+  }
+  writeJournal(own, text);
+}
+
+/** What earlier windows had not brought to the disk. */
+export interface LeftBehind {
+  /** As it was read. */
+  readonly unwritten: readonly unknown[];
+  /** Until then it stays taken down. What a window that is still open has taken down since stays for good. */
+  forget(): Promise<void>;
+}
+
+export async function leftBehind(): Promise<LeftBehind> {
+  const local = localTexts();
+  const texts = [...local, ...(await journalTexts(own))];
+  const latest = new Map<string, Journal>();
+  for (const [name, text] of texts) {
+    const journal = read(text);
+    if (journal !== undefined && journal.count >= (latest.get(name)?.count ?? 0)) {
+      latest.set(name, journal);
+    }
+  }
+  return {
+    unwritten: [...latest.values()].flatMap(({ unwritten }) => unwritten),
+    forget: async () => {
+      for (const [name, text] of local) {
+        if (localStorage.getItem(name) === text) localStorage.removeItem(name);
+      }
+      await removeJournals(own);
+    },
+  };
+}
+
+/** None where the text was not written to its end. */
+function read(text: string): Journal | undefined {
+  try {
+    const journal: unknown = JSON.parse(text);
+    // The first version took down a list of records.
+    if (Array.isArray(journal)) return { count: 0, unwritten: journal };
+    const { count, unwritten } = journal as Journal;
+    return Array.isArray(unwritten) && typeof count === 'number' ? { count, unwritten } : undefined;
+  } catch {
+    return undefined;
   }
 }
 
-/** What earlier pages had not brought to the disk, as it was read. It stays taken down until `forget`. */
-export function leftBehind(): readonly unknown[] {
-  return journals().flatMap(read);
-}
-
-function read(name: string): readonly unknown[] {
+function localTexts(): readonly (readonly [name: string, text: string])[] {
   try {
-    const unwritten: unknown = JSON.parse(localStorage.getItem(name) ?? '[]');
-    return Array.isArray(unwritten) ? unwritten : [];
+    return Object.keys(localStorage)
+      .filter((name) => name.startsWith(PREFIX) && name !== own)
+      .map((name) => [name, localStorage.getItem(name) ?? '']);
   } catch {
-    return [];
-  }
-}
-
-/** Forgets what earlier pages had left behind. */
-export function forgetLeftBehind(): void {
-  for (const name of journals()) localStorage.removeItem(name);
-}
-
-function journals(): readonly string[] {
-  try {
-    return Object.keys(localStorage).filter((name) => name.startsWith(PREFIX) && name !== own);
-  } catch {
-    // Refused: then nothing has been taken down either.
+    // Refused: then nothing has been taken down there either.
     return [];
   }
 }

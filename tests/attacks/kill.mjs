@@ -1,7 +1,7 @@
 // @ts-check
 /**
  * Kills a browser over and over while somebody types, and tells what was lost: `npm run attack --
- * --kills 300 --seed 7`. Run `npm run build` first.
+ * --kills 300 --seed 7`.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -23,7 +23,7 @@ const { values } = parseArgs({
 });
 
 console.log(`${values.kills} kills, seed ${values.seed}`);
-const server = await startServer();
+const server = await startServer('test-results/attacks');
 const profile = mkdtempSync(join(tmpdir(), 'highedge-'));
 try {
   const kills = await killWhileTyping(
@@ -47,7 +47,7 @@ try {
   });
 } finally {
   await server.stop();
-  rmSync(profile, { recursive: true, force: true });
+  rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
 }
 // The runner of vite keeps the process alive.
 exit(0);
