@@ -106,7 +106,7 @@ function goOnWithoutDatabase(part: string): void {
 }
 
 /** Whether a record is a link of the chain of `part`. */
-export function isLinkOf(part: string, record: StoredRecord): record is Link {
+function isLinkOf(part: string, record: StoredRecord): record is Link {
   return (record.kind === 'inspection' || record.kind === 'work') && record.part === part;
 }
 
