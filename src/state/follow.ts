@@ -14,7 +14,7 @@ export function followOtherWindows(): void {
 }
 
 /** Takes in what now lies at `keys`, but for what this window has changed itself: its write puts both together. */
-async function readAgain(keys: readonly string[]): Promise<void> {
+export async function readAgain(keys: readonly string[]): Promise<void> {
   const before = new Map(keys.map((key) => [key, agreedOn(key)]));
   const records = await readAt(keys).catch((error: unknown) => {
     // The database is told as dead where something is to be saved.
