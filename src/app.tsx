@@ -6,7 +6,8 @@ import { Message } from './screens/with-part';
 import { Keypad } from './widgets/keypad';
 
 // The bench is there at once; the other screens come after it, and all of them are kept for offline use.
-const KitScreen = lazy(async () => (await import('./screens/kit-screen')).KitScreen);
+const KitScreen = lazy(async () => (await import('./screens/kit/kit-screen')).KitScreen);
+const DrawerScreen = lazy(async () => (await import('./screens/kit/drawer-screen')).DrawerScreen);
 const RatesScreen = lazy(async () => (await import('./screens/rates-screen')).RatesScreen);
 const PartScreen = lazy(async () => (await import('./screens/part-screen')).PartScreen);
 const DrawingScreen = lazy(
@@ -34,6 +35,7 @@ export function App() {
         <Route path={ROUTES.bench} component={BenchScreen} />
         <Route path={ROUTES.kit} component={KitScreen} />
         <Route path={ROUTES.files} component={FilesScreen} />
+        <Route path={ROUTES.drawer} component={DrawerScreen} />
         <Route path={ROUTES.rates} component={RatesScreen} />
         <Route path={ROUTES.part} component={PartScreen} />
         <Route path={ROUTES.drawing} component={DrawingScreen} />

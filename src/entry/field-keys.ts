@@ -17,6 +17,8 @@ export const fieldKey = {
   thickness: (place: string) => `thickness ${place}`,
   within: (setup: string) => `within ${setup}`,
   kit: (item: string) => `kit ${item}`,
+  instrument: (id: string, item: string) => `instrument ${id} ${item}`,
+  readWith: (setup: string) => `read with ${setup}`,
   methodLimit: (item: string) => `method limit ${item}`,
   amount: () => 'amount',
 } as const;

@@ -40,6 +40,18 @@ export interface KitEntry
   readonly plateKind: PlateKind;
   readonly plateLength: TypedLength;
   readonly plateWidth: TypedLength;
+  /** What of it was taken out of the drawer, by kind: its figures are then those above. */
+  readonly chosen?: Readonly<Partial<Record<ChosenKind, InstrumentName>>>;
+}
+
+/** Kinds of things of which a kit has one. */
+export const CHOSEN_KINDS = ['indicator', 'comparator', 'column', 'micrometer', 'plate'] as const;
+export type ChosenKind = (typeof CHOSEN_KINDS)[number];
+
+/** Which of the shop's instruments: by the id it keeps for life, and what it is called. */
+export interface InstrumentName {
+  readonly id: string;
+  readonly name: string;
 }
 
 /** The defaults, as if typed. */

@@ -1,9 +1,9 @@
 /**
  * What stands against a field: wrong must be put right before any answer, waiting is still being
- * read, missing is still to come.
+ * read, missing is still to come, and what is doubtful is only to be looked at again.
  */
 export interface Problem {
-  readonly kind: 'wrong' | 'waiting' | 'missing';
+  readonly kind: 'wrong' | 'waiting' | 'missing' | 'doubtful';
   readonly message: string;
 }
 
@@ -24,6 +24,10 @@ export class ProblemList {
 
   missing(field: string, message: string): void {
     this.#add(field, { kind: 'missing', message });
+  }
+
+  doubtful(field: string, message: string): void {
+    this.#add(field, { kind: 'doubtful', message });
   }
 
   get all(): Problems {

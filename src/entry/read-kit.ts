@@ -18,6 +18,7 @@ import {
 import { readNumber } from './number';
 import { ProblemList, type Problems } from './problems';
 import { type Limits, readLength } from './read-length';
+import type { TypedLength } from './typed-length';
 
 const ASKED = 'Needed to tell the doubt';
 
@@ -72,10 +73,12 @@ export function readKit(entry: KitEntry): {
 } {
   const problems = new ProblemList();
   const lengths = KIT_LENGTHS.map((item) => {
-    const read = readLength(entry[item], fieldKey.kit(item), problems, limitsOf(item), ASKED);
-    return [item, (read ?? 0) / (item === 'heightSetting' ? 1000 : 1)] as const;
+    const read = readKitLength(item, entry[item], fieldKey.kit(item), problems);
+    return [item, read / (item === 'heightSetting' ? 1000 : 1)] as const;
   });
-  const numbers = KIT_NUMBERS.map((item) => [item, readKitNumber(entry, item, problems)] as const);
+  const numbers = KIT_NUMBERS.map(
+    (item) => [item, readKitNumber(item, entry[item], fieldKey.kit(item), problems)] as const,
+  );
   const plateOverall = readPlate(entry, problems);
   if (problems.all.size > 0) return { kit: undefined, problems: problems.all };
   const kit: Kit = {
@@ -87,20 +90,40 @@ export function readKit(entry: KitEntry): {
   return { kit, problems: problems.all };
 }
 
-function readKitNumber(entry: KitEntry, item: KitNumber, problems: ProblemList): number {
-  const read = readNumber(entry[item]);
-  if (!read.ok) problems.wrong(fieldKey.kit(item), read.message);
-  else if (read.value < 0) problems.wrong(fieldKey.kit(item), 'Not below 0');
-  else if (read.value > MOST[item]) problems.wrong(fieldKey.kit(item), `Not above ${MOST[item]}`);
+/** A length of the kit in µm; 0 with the problem noted at `field` where it cannot be read. */
+export function readKitLength(
+  item: KitLength,
+  typed: TypedLength,
+  field: string,
+  problems: ProblemList,
+): number {
+  return readLength(typed, field, problems, limitsOf(item), ASKED) ?? 0;
+}
+
+/** An angle or a difference of the kit; 0 with the problem noted at `field` where it cannot be read. */
+export function readKitNumber(
+  item: KitNumber,
+  text: string,
+  field: string,
+  problems: ProblemList,
+): number {
+  const read = readNumber(text);
+  if (!read.ok) problems.wrong(field, read.message);
+  else if (read.value < 0) problems.wrong(field, 'Not below 0');
+  else if (read.value > MOST[item]) problems.wrong(field, `Not above ${MOST[item]}`);
   else return read.value;
   return 0;
 }
 
 /** The whole plate by its grade; undefined where the most it does under a block is stated instead. */
-function readPlate(entry: KitEntry, problems: ProblemList): Kit['plateOverall'] {
+export function readPlate(
+  entry: Pick<KitEntry, 'plateKind' | 'plateLength' | 'plateWidth'>,
+  problems: ProblemList,
+  keyOf: (side: string) => string = fieldKey.kit,
+): Kit['plateOverall'] {
   if (entry.plateKind === 'stated') return undefined;
   const sides = (['plateLength', 'plateWidth'] as const).map((side) =>
-    readLength(entry[side], fieldKey.kit(side), problems, PLATE_SIZE, 'Needed with a grade'),
+    readLength(entry[side], keyOf(side), problems, PLATE_SIZE, 'Needed with a grade'),
   );
   const [length, width] = sides;
   if (length === undefined || width === undefined) return undefined;

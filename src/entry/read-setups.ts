@@ -2,6 +2,7 @@ import type { Part } from '../core/part/part';
 import type { ParallelAssumption, Reading } from '../core/readings/reading';
 import { fieldKey } from './field-keys';
 import { WITHIN } from './limits';
+import { ofItsInstrument } from './of-its-instrument';
 import { ProblemList, type Problems } from './problems';
 import { readColumn } from './read-column';
 import { readLength } from './read-length';
@@ -19,7 +20,9 @@ export interface SetupsRead {
 /** Reads everything typed in one inspection of `part`. */
 export function readSetups(setups: readonly SetupEntry[], part: Part): SetupsRead {
   const problems = new ProblemList();
-  const readings = setups.flatMap((setup) => readSetup(setup, part, problems));
+  const readings = setups.flatMap((setup) =>
+    ofItsInstrument(setup, readSetup(setup, part, problems), problems),
+  );
   return { readings, problems: problems.all };
 }
 

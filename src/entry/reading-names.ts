@@ -1,11 +1,23 @@
 import type { Face } from '../core/part/faces';
 import { sitReading } from '../core/readings/unknowns';
 import { baseOf, isFourSided } from './placings';
+import { isTurned } from './read-with';
 import type { ColumnPlacing, ColumnSetup, NoseComparatorSetup, SetupEntry } from './setup-entry';
 
 /** What each reading is called, by its id: 'Right side, seating 2', 'Left at 80'. */
 export function readingNames(setups: readonly SetupEntry[]): ReadonlyMap<string, string> {
   return new Map(setups.flatMap(namesIn));
+}
+
+/** The same for where their signs are shown: those whose indicator counts the other way say that the sign is turned. */
+export function namesWithSign(setups: readonly SetupEntry[]): ReadonlyMap<string, string> {
+  return new Map(
+    setups.flatMap((setup) =>
+      namesIn(setup).map(
+        ([id, name]) => [id, isTurned(setup) ? `${name} (sign turned)` : name] as const,
+      ),
+    ),
+  );
 }
 
 type Names = readonly (readonly [string, string])[];

@@ -1,4 +1,6 @@
 import type { Face } from '../core/part/faces';
+import type { IndicatorEntry, MicrometerEntry } from './instruments';
+import type { InstrumentName } from './kit-entry';
 import type { TypedLength } from './typed-length';
 
 /*
@@ -11,9 +13,16 @@ interface SetupBase {
   readonly faces: readonly [Face, Face];
 }
 
+/** What a setup with an indicator was read with, where it was taken out of the drawer: as it was known then. */
+interface ReadByIndicator {
+  readonly indicator?: IndicatorEntry;
+}
+
 /** One setting of the nose comparator, swung round to both faces or to all four sides. */
-export interface NoseComparatorSetup extends SetupBase {
+export interface NoseComparatorSetup extends SetupBase, ReadByIndicator {
   readonly kind: 'nose comparator';
+  /** Which comparator: its zero is followed from one inspection to the next. */
+  readonly instrument?: InstrumentName;
   readonly base: Face;
   readonly noseHeight: TypedLength;
   readonly indicatorHeight: TypedLength;
@@ -29,8 +38,10 @@ export interface NosePlacing {
 }
 
 /** One column with an indicator that slides to the same heights on each placing. */
-export interface ColumnSetup extends SetupBase {
+export interface ColumnSetup extends SetupBase, ReadByIndicator {
   readonly kind: 'column';
+  /** Which column: its lean is followed from one inspection to the next. */
+  readonly instrument?: InstrumentName;
   readonly base: Face;
   readonly heights: readonly ColumnHeight[];
   readonly placings: readonly ColumnPlacing[];
@@ -51,6 +62,8 @@ export interface ColumnPlacing {
 /** The thickness between the two faces at several places. */
 export interface MicrometerSetup extends SetupBase {
   readonly kind: 'micrometer';
+  /** Which micrometer, as it was known then. */
+  readonly micrometer?: MicrometerEntry;
   readonly places: readonly MicrometerPlace[];
 }
 
@@ -74,7 +87,7 @@ export interface AssumptionSetup extends SetupBase {
  * stands on the other face, so that it reads the thickness; on jacks the first face is levelled,
  * so that only its form is read.
  */
-export interface OverFaceSetup extends SetupBase {
+export interface OverFaceSetup extends SetupBase, ReadByIndicator {
   readonly kind: 'over the top' | 'face map';
   readonly places: readonly OverFacePlace[];
 }

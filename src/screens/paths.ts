@@ -5,6 +5,7 @@ const BASE = import.meta.env.BASE_URL;
 export const ROUTES = {
   bench: BASE,
   kit: `${BASE}kit`,
+  drawer: `${BASE}drawer`,
   rates: `${BASE}rates`,
   files: `${BASE}files`,
   part: `${BASE}part/:part`,
@@ -21,6 +22,7 @@ export const to = {
   /** `from` is the address to go back to. */
   kit: (from?: string) =>
     from === undefined ? ROUTES.kit : `${ROUTES.kit}?from=${encodeURIComponent(from)}`,
+  drawer: () => ROUTES.drawer,
   rates: () => ROUTES.rates,
   files: () => ROUTES.files,
   part: (part: string) => `${BASE}part/${part}`,

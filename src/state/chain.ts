@@ -5,6 +5,7 @@ import type { SaidFinding } from '../core/inspection/said';
 import { newSetup, readAgain } from '../entry/new-setup';
 import { isUpright, type PairToRead, pairsToRead } from '../entry/pairs-to-read';
 import type { PartEntry } from '../entry/part-entry';
+import { readWithKit } from '../entry/read-with';
 import type { SetupEntry, SetupKind } from '../entry/setup-entry';
 import { chainPrefix, keyOf } from '../store/keys';
 import type {
@@ -141,7 +142,9 @@ export function beginInspection(part: string, entry: PartEntry): InspectionRecor
   const last = latestInspection(chain.value?.links ?? []);
   const since = chain.value?.links.at(-1);
   const worked = since?.kind === 'work' ? since.face : undefined;
-  const again = (last?.setups ?? []).flatMap((setup) => readAgain(setup, newId, worked) ?? []);
+  const again = (last?.setups ?? [])
+    .flatMap((setup) => readAgain(setup, newId, worked) ?? [])
+    .map(withKitInUse);
   const inspection: InspectionRecord = {
     ...newRecord(),
     ...{ kind: 'inspection', id: newId(), part },
@@ -155,7 +158,14 @@ export function beginInspection(part: string, entry: PartEntry): InspectionRecor
 function firstSetups(entry: PartEntry): readonly SetupEntry[] {
   return pairsToRead(entry)
     .filter(isUpright)
-    .map(({ faces, base }) => newSetup('nose comparator', faces, base, entryUnits.value, newId));
+    .map(({ faces, base }) => newSetup('nose comparator', faces, base, entryUnits.value, newId))
+    .map(withKitInUse);
+}
+
+/** The setup to be read with what the kit in use has out of the drawer. */
+function withKitInUse(setup: SetupEntry): SetupEntry {
+  const { kit, drawer = [] } = shop.value;
+  return readWithKit(setup, kit, drawer);
 }
 
 export function latestInspection(links: readonly Link[]): InspectionRecord | undefined {
@@ -224,7 +234,9 @@ export function addSetups(
   { faces, base }: PairToRead,
   then: (setup: SetupEntry) => SetupEntry = (setup) => setup,
 ): void {
-  const added = kinds.map((kind) => then(newSetup(kind, faces, base, entryUnits.value, newId)));
+  const added = kinds.map((kind) =>
+    then(withKitInUse(newSetup(kind, faces, base, entryUnits.value, newId))),
+  );
   changeSetups(inspection, (setups) => [...setups, ...added]);
 }
 

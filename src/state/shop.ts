@@ -119,7 +119,10 @@ export function putPart(part: PartRecord): void {
   parts.value = new Map(parts.value).set(part.id, changed);
 }
 
-function putShop(changed: Partial<Omit<ShopRecord, 'kind' | 'format' | 'made' | 'changed'>>): void {
+/** Changes what holds for the shop. */
+export function putShop(
+  changed: Partial<Omit<ShopRecord, 'kind' | 'format' | 'made' | 'changed'>>,
+): void {
   const record = changedNow({ ...shop.value, ...changed });
   if (!shopIsNewer) keep([record]);
   shop.value = record;

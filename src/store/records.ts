@@ -2,6 +2,7 @@ import type { Removal } from '../core/correction/removal';
 import type { SaidFinding } from '../core/inspection/said';
 import type { Face } from '../core/part/faces';
 import type { LengthUnit } from '../core/units/length';
+import type { DrawerItem } from '../entry/instruments';
 import type { KitEntry } from '../entry/kit-entry';
 import type { MethodLimitsEntry } from '../entry/method-limits';
 import type { PartEntry } from '../entry/part-entry';
@@ -87,6 +88,8 @@ export interface ShopRecord extends RecordBase {
   /** What it is called, and the kits that lie in the drawer. */
   readonly kitName?: string;
   readonly otherKits?: readonly NamedKit[];
+  /** The shop's instruments, plates and abrasives: entered once, chosen after. */
+  readonly drawer?: readonly DrawerItem[];
   readonly units: ShopUnits;
   /** The least probability for a verdict, in per cent, as typed. */
   readonly level: string;

@@ -1,6 +1,6 @@
 import { outwardNormal } from '../core/part/faces';
 import type { PartEntry } from '../entry/part-entry';
-import { readingNames } from '../entry/reading-names';
+import { namesWithSign } from '../entry/reading-names';
 import type { SetupEntry } from '../entry/setup-entry';
 
 /**
@@ -11,7 +11,7 @@ export function workingNames(
   setups: readonly SetupEntry[],
   sizes: PartEntry['size'],
 ): ReadonlyMap<string, string> {
-  const names = new Map(readingNames(setups));
+  const names = new Map(namesWithSign(setups));
   for (const setup of setups) {
     if (setup.kind !== 'micrometer') continue;
     const { text, unit } = sizes[outwardNormal(setup.faces[0]).axis];

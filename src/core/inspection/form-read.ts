@@ -1,7 +1,7 @@
 import type { Block } from '../part/block';
 import { outwardNormal } from '../part/faces';
 import type { Requirement } from '../part/requirement';
-import type { Kit } from '../readings/kit';
+import type { InstrumentFigures, Kit } from '../readings/kit';
 import type {
   ColumnReading,
   MicrometerReading,
@@ -27,7 +27,8 @@ export function formRead(
     const places = groupedBy(alike.flat(), placeOf);
     // One standard uncertainty for all of them: that of the place read least often.
     const times = Math.min(...places.map(({ length }) => length));
-    return formPointsOf(requirement, places.map(meanOf), block, kitOfMeans(kit, times));
+    const means = places.map((place) => meanOf(place, times));
+    return formPointsOf(requirement, means, block, ofMeans(kit, times));
   });
 }
 
@@ -56,13 +57,15 @@ function repeatOf(placing: readonly OfForm[]): string {
   const first = placing[0]!;
   if (first.kind === 'micrometer') return placingOf(first);
   const places = [...new Set(placing.map(placeOf))].sort().join(', ');
-  const by = first.kind === 'column' ? `${first.column} on ${first.base}` : first.kind;
+  const figures = Object.values(first.instrument ?? {}).join(' ');
+  const by = first.kind === 'column' ? `${first.column} on ${first.base}` : first.kind + figures;
   return `${by}: ${first.face} at ${places}`;
 }
 
-/** One reading for all at one place. */
-function meanOf(alike: readonly OfForm[]): OfForm {
-  const first = alike[0]!;
+/** One reading for all at one place, its doubt as of a mean of so many. */
+function meanOf(alike: readonly OfForm[], times: number): OfForm {
+  const { instrument } = alike[0]!;
+  const first = { ...alike[0]!, ...(instrument && { instrument: ofMeans(instrument, times) }) };
   const sum = alike.reduce((total, reading) => total + shownBy(reading), 0);
   const mean = sum / alike.length;
   return first.kind === 'micrometer' ? { ...first, departure: mean } : { ...first, value: mean };
@@ -72,16 +75,21 @@ function shownBy(reading: OfForm): number {
   return reading.kind === 'micrometer' ? reading.departure : reading.value;
 }
 
-/** The kit with the doubt of means of so many readings (GUM 4.2.3: s/√n). */
-function kitOfMeans(kit: Kit, times: number): Kit {
-  const narrower = 1 / Math.sqrt(times);
-  return {
-    ...kit,
-    indicatorResolution: kit.indicatorResolution * narrower,
-    indicatorError: kit.indicatorError * narrower,
-    micrometerResolution: kit.micrometerResolution * narrower,
-    micrometerError: kit.micrometerError * narrower,
-  };
+/** What makes a single reading doubtful by itself. */
+const OWN_DOUBTS = [
+  'indicatorResolution',
+  'indicatorError',
+  'micrometerResolution',
+  'micrometerError',
+] as const;
+
+/** The same with the doubt of means of so many readings (GUM 4.2.3: s/√n). */
+function ofMeans<K extends InstrumentFigures>(figures: K, times: number): K {
+  const narrowed = OWN_DOUBTS.flatMap((item) => {
+    const doubt = figures[item];
+    return doubt === undefined ? [] : [[item, doubt / Math.sqrt(times)] as const];
+  });
+  return { ...figures, ...Object.fromEntries(narrowed) };
 }
 
 function groupedBy<T>(all: readonly T[], nameOf: (one: T) => string): readonly (readonly T[])[] {

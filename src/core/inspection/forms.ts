@@ -1,5 +1,5 @@
 import { type Axis, axesInFace, type Face, outwardNormal } from '../part/faces';
-import type { Kit } from '../readings/kit';
+import { type Kit, kitFor } from '../readings/kit';
 import type {
   ColumnReading,
   FaceMapReading,
@@ -59,7 +59,8 @@ export function formAnswers(readings: readonly Reading[], kit: Kit): readonly Fo
       reading.kind === 'over the top' ||
       reading.kind === 'face map'
     ) {
-      const moved = { ...reading, value: leverMovement(reading.value, kit.leverAngle) };
+      const { leverAngle } = kitFor(reading, kit);
+      const moved = { ...reading, value: leverMovement(reading.value, leverAngle) };
       placings.set(reading.placing, [...(placings.get(reading.placing) ?? []), moved]);
     }
   }

@@ -15,7 +15,7 @@ import {
   thicknessWarmth,
 } from './doubts';
 import type { Equation } from './equation';
-import type { Kit } from './kit';
+import { type Kit, kitFor } from './kit';
 import type {
   ColumnReading,
   MicrometerReading,
@@ -36,7 +36,7 @@ export function equationsOf(
   kit: Kit,
 ): readonly Equation[] {
   return [
-    ...readings.flatMap((reading) => equationsOfReading(reading, block, kit)),
+    ...readings.flatMap((reading) => equationsOfReading(reading, block, kitFor(reading, kit))),
     ...sitsOf(readings).map((sit) => sitEquation(sit, block, kit)),
   ];
 }

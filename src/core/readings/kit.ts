@@ -28,6 +28,24 @@ export interface Kit {
   readonly warmth: number;
 }
 
+/** What is known of one indicator or micrometer: as much of it as is given stands in place of the kit's. */
+export type InstrumentFigures = Partial<
+  Pick<
+    Kit,
+    | 'indicatorResolution'
+    | 'indicatorError'
+    | 'leverAngle'
+    | 'leverWithin'
+    | 'micrometerResolution'
+    | 'micrometerError'
+  >
+>;
+
+/** The kit as it holds for a reading: with what is known of the instrument that it was read with. */
+export function kitFor(reading: { readonly instrument?: InstrumentFigures }, kit: Kit): Kit {
+  return reading.instrument === undefined ? kit : { ...kit, ...reading.instrument };
+}
+
 /** A judged spread that may itself be off by a quarter (GUM G.4.2). */
 const JUDGED = degreesOfJudgement(0.25);
 

@@ -1,8 +1,11 @@
 import type { Triple } from '../part/block';
 import type { Face } from '../part/faces';
+import type { InstrumentFigures } from './kit';
 
 interface ReadingBase {
   readonly id: string;
+  /** The instrument that it was read with, where that is another than the kit's. */
+  readonly instrument?: InstrumentFigures;
 }
 
 /**

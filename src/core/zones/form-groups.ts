@@ -3,7 +3,7 @@ import { areNeighbours, axesInFace } from '../part/faces';
 import { kindOf, type Requirement } from '../part/requirement';
 import { indicatorDoubt, micrometerDoubt } from '../readings/doubts';
 import { combined } from '../readings/equation';
-import type { Kit } from '../readings/kit';
+import { type Kit, kitFor } from '../readings/kit';
 import type {
   ColumnReading,
   MicrometerReading,
@@ -61,18 +61,20 @@ function traverses(
   kit: Kit,
 ): readonly FormGroup[] {
   const middle = depthBehind(block, datum) / 2;
-  const standard = combined(indicatorDoubt(kit));
   const own = readings.filter(
     (reading): reading is ColumnReading =>
       reading.kind === 'column' && reading.face === face && reading.base === datum,
   );
   return byName(own, ({ placing }) => placing).flatMap(([name, traverse]) => {
     if (new Set(traverse.map(({ height }) => height)).size < PLACES_ON_A_LINE) return [];
+    // One traverse is read with one indicator.
+    const ofIts = kitFor(traverse[0]!, kit);
     const points = traverse.map(({ height, value }) => ({
       u: height - middle,
-      deviation: leverMovement(value, kit.leverAngle),
+      deviation: leverMovement(value, ofIts.leverAngle),
     }));
     const { residuals } = leastSquaresLine(points);
+    const standard = combined(indicatorDoubt(ofIts));
     return [{ name, places: points.map(({ u }) => [u]), residuals, standard, fitted: 2 }];
   });
 }
@@ -100,15 +102,20 @@ function maps({ face }: Pair, readings: readonly Reading[], kit: Kit): readonly 
     if (new Set(points.map(({ u, v }) => `${u} ${v}`)).size < PLACES_ON_A_FACE) return [];
     const { residuals, spread } = leastSquaresPlane(points);
     if (spread !== 'face') return [];
-    const isMicrometer = map[0]!.kind === 'micrometer';
-    const standard = combined(isMicrometer ? micrometerDoubt(kit) : indicatorDoubt(kit));
+    const standard = Math.max(...map.map((reading) => standardOf(reading, kit)));
     return [{ name, places: points.map(({ u, v }) => [u, v]), residuals, standard, fitted: 3 }];
   });
 }
 
 function departureOf(reading: ThicknessReading, kit: Kit): number {
   if (reading.kind === 'micrometer') return reading.departure;
-  return leverMovement(reading.value, kit.leverAngle);
+  return leverMovement(reading.value, kitFor(reading, kit).leverAngle);
+}
+
+/** Standard uncertainty of the reading by itself, µm: where a map was read with several, that of the worst stands for all. */
+function standardOf(reading: ThicknessReading, kit: Kit): number {
+  const own = kitFor(reading, kit);
+  return combined(reading.kind === 'micrometer' ? micrometerDoubt(own) : indicatorDoubt(own));
 }
 
 function byName<R>(readings: readonly R[], nameOf: (reading: R) => string): [string, R[]][] {

@@ -1,7 +1,7 @@
 import type { EquationCheck } from '../../core/adjustment/checks';
 import type { InspectionAnswer } from '../../core/inspection/inspect';
 import { isSit } from '../../core/readings/unknowns';
-import { readingNames } from '../../entry/reading-names';
+import { namesWithSign } from '../../entry/reading-names';
 import { leaveOut, putBack } from '../../state/chain';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
@@ -23,7 +23,7 @@ interface ChecksSheetProps {
 /** Whether the readings agree, which of them does not, and which nothing checks. */
 export function ChecksSheet({ answer, inspection }: ChecksSheetProps) {
   const { deviation, size } = shop.value.units;
-  const names = readingNames(inspection.setups);
+  const names = namesWithSign(inspection.setups);
   const nameOf = ({ reading }: Pick<EquationCheck, 'reading'>) => names.get(reading) ?? 'Reading';
   const unchecked = answer.checks.filter(
     ({ standardised, reading }) => standardised === undefined && !isSit(reading),

@@ -1,6 +1,8 @@
 import { scaledEstimate } from '../../core/adjustment/scaled-estimate';
 import type { ComparatorAnswer } from '../../core/inspection/comparators';
 import { expanded } from '../../core/statistics/coverage';
+import { isTurned } from '../../entry/read-with';
+import type { SetupEntry } from '../../entry/setup-entry';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { pairName } from '../../words/faces';
@@ -35,8 +37,8 @@ const LEAN_OVER = 100;
 
 function Comparator({ comparator, inspection }: ComparatorProps) {
   const { deviation } = shop.value.units;
-  const faces = inspection.setups.find(({ id }) => id === idOf(comparator))?.faces;
-  const onWhat = faces === undefined ? '' : ` (${pairName(faces)})`;
+  const setup = inspection.setups.find(({ id }) => id === idOf(comparator));
+  const onWhat = setup === undefined ? '' : ` (${setupInWords(setup)})`;
   const isLean = comparator.kind === 'lean';
   const { estimate } = comparator;
   const result = estimate && scaledEstimate(estimate, isLean ? LEAN_OVER : 1);
@@ -57,6 +59,13 @@ function Comparator({ comparator, inspection }: ComparatorProps) {
       {result !== undefined && <Working result={result} what="This" inspection={inspection} />}
     </div>
   );
+}
+
+/** Which pair was read, with which comparator, and whether its signs are turned. */
+function setupInWords(setup: SetupEntry): string {
+  const name = 'instrument' in setup ? setup.instrument?.name.trim() : undefined;
+  const turned = isTurned(setup) ? 'sign turned: plus is plunger pushed in' : undefined;
+  return [pairName(setup.faces), name, turned].filter(Boolean).join('; ');
 }
 
 function idOf(comparator: ComparatorAnswer): string {

@@ -1,6 +1,6 @@
 import type { FormAnswer, HeldBy } from '../../core/inspection/forms';
 import type { Part } from '../../core/part/part';
-import { readingNames } from '../../entry/reading-names';
+import { namesWithSign } from '../../entry/reading-names';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { Fold } from '../../widgets/fold';
@@ -18,7 +18,7 @@ interface FormSheetProps {
 /** How straight or flat what was read is, crown or hollow, and where it stands highest and lowest. */
 export function FormSheet({ forms, part, inspection }: FormSheetProps) {
   const { deviation } = shop.value.units;
-  const names = readingNames(inspection.setups);
+  const names = namesWithSign(inspection.setups);
   return (
     <section class="sheet" aria-labelledby="form-heading">
       <h3 id="form-heading">Form</h3>

@@ -9,6 +9,7 @@ import { blank } from '../../entry/typed-length';
 import { newId } from '../../state/shop';
 import { LengthField } from '../../widgets/length-field';
 import { pairName } from '../../words/faces';
+import { ReadWith } from './read-with';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 import { StandingBlock } from './standing-block';
 
@@ -71,7 +72,7 @@ export function ColumnSheet(props: SetupSheetProps<ColumnSetup>) {
           onRow={(row) => setActive({ face: placing.face, row })}
         />
       ))}
-      <p class="soft small">Plus is plunger pushed in.</p>
+      <ReadWith {...props} />
     </SheetFrame>
   );
 }

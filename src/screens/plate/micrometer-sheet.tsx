@@ -9,6 +9,7 @@ import { LengthField } from '../../widgets/length-field';
 import { pairName } from '../../words/faces';
 import { FacePlaces } from './face-places';
 import { PlaceFields } from './place-fields';
+import { ReadWith } from './read-with';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 
 /** Thicknesses between the two faces, each with its place. */
@@ -50,6 +51,7 @@ export function MicrometerSheet(props: SetupSheetProps<MicrometerSetup>) {
           Add a place
         </button>
       )}
+      <ReadWith {...props} />
     </SheetFrame>
   );
 }

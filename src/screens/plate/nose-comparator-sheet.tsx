@@ -20,6 +20,7 @@ import { isBlank } from '../../entry/typed-length';
 import { newId } from '../../state/shop';
 import { LengthField } from '../../widgets/length-field';
 import { pairName } from '../../words/faces';
+import { ReadWith } from './read-with';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 import { StandingBlock } from './standing-block';
 
@@ -150,7 +151,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
           )}
         </div>
       )}
-      <p class="soft small">Plus is plunger pushed in.</p>
+      <ReadWith {...props} />
     </SheetFrame>
   );
 }

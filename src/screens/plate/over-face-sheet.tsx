@@ -10,6 +10,7 @@ import { Fold } from '../../widgets/fold';
 import { LengthField } from '../../widgets/length-field';
 import { FacePlaces } from './face-places';
 import { PlaceFields } from './place-fields';
+import { ReadWith } from './read-with';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 
 const GRIDS = [
@@ -103,6 +104,7 @@ export function OverFaceSheet(props: SetupSheetProps<OverFaceSetup>) {
           ))}
         </Fold>
       )}
+      <ReadWith {...props} />
     </SheetFrame>
   );
 }

@@ -4,13 +4,13 @@ import type { SetupEntry } from '../../entry/setup-entry';
 import type { Worked } from '../../state/answers';
 import { changeSetup, changeSetups, closeInspection } from '../../state/chain';
 import { askToKeep } from '../../state/keeping';
-import { kitName } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { goToFirstEmpty } from '../../widgets/number-fields';
 import { to } from '../paths';
 import { AddSetup } from './add-setup';
 import { AssumptionSheet } from './assumption-sheet';
 import { ColumnSheet } from './column-sheet';
+import { KitInHand } from './kit-in-hand';
 import { MicrometerSheet } from './micrometer-sheet';
 import { NoseComparatorSheet } from './nose-comparator-sheet';
 import { OpenAgain } from './open-again';
@@ -52,12 +52,7 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
   const { part: read, problems, answer } = worked;
   return (
     <div class="plate-part" ref={root}>
-      <div class="sheet-head">
-        <h2>Readings</h2>
-        <a class="button button-quiet" href={to.kit(to.plate(part.id, inspection.id))}>
-          {kitName.value}
-        </a>
-      </div>
+      <KitInHand inspection={inspection} />
       {part.example && <ExampleHint />}
       {setups.map((setup, index) => (
         <SetupSheet

@@ -1,6 +1,7 @@
 import { fieldKey } from '../../entry/field-keys';
 import { readCount } from '../../entry/read-count';
 import { putWork } from '../../state/chain';
+import { ownAbrasives } from '../../state/drawer';
 import type { WorkRecord } from '../../store/records';
 import { Choice } from '../../widgets/choice';
 import { NumberField } from '../../widgets/number-field';
@@ -19,7 +20,13 @@ const AMOUNTS = [
 ] as const;
 
 /** Kinds of abrasive as the trade names them; anything else may be typed. */
-const ABRASIVES = ['P320 paper', 'P400 paper', 'P600 paper', 'P1000 paper', 'Lapping compound'];
+const USUAL_ABRASIVES = [
+  'P320 paper',
+  'P400 paper',
+  'P600 paper',
+  'P1000 paper',
+  'Lapping compound',
+];
 
 /** What was done, written down. */
 export function WorkFields({ work }: { readonly work: WorkRecord }) {
@@ -38,7 +45,7 @@ export function WorkFields({ work }: { readonly work: WorkRecord }) {
         id="abrasive"
         label="Abrasive, wheel or tool"
         text={work.abrasive}
-        suggestions={ABRASIVES}
+        suggestions={[...new Set([...ownAbrasives.value, ...USUAL_ABRASIVES])]}
         onText={(abrasive) => change({ abrasive })}
       />
       <NumberField

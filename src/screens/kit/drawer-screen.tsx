@@ -1,0 +1,63 @@
+import { useState } from 'preact/hooks';
+import type { DrawerItem, DrawerKind } from '../../entry/instruments';
+import { problemsOf } from '../../entry/read-instrument';
+import { addItem, drawer, removeItem } from '../../state/drawer';
+import { Fold } from '../../widgets/fold';
+import { Page } from '../../widgets/page';
+import { itemLabel, KIND_NAMES } from '../../words/instruments';
+import { to } from '../paths';
+import { ItemFields } from './item-fields';
+
+const KINDS = Object.keys(KIND_NAMES) as readonly DrawerKind[];
+
+/** Everything of the shop's that a kit is made up of: entered here once, chosen after. */
+export function DrawerScreen() {
+  const [added, setAdded] = useState<string>();
+  return (
+    <Page title="The drawer" back={{ to: to.kit(), name: 'the kit' }}>
+      <p class="soft">
+        Put in here what you read and work with, once; then choose it for a kit, or for one setup at
+        the plate. None of it is needed to begin: a kit has figures of its own.
+      </p>
+      {KINDS.map((kind) => (
+        <section key={kind} class="sheet" aria-label={KIND_NAMES[kind]}>
+          <div class="sheet-head">
+            <h2>{KIND_NAMES[kind]}</h2>
+            <button
+              type="button"
+              class="button"
+              aria-label={`Add: ${KIND_NAMES[kind]}`}
+              onClick={() => setAdded(addItem(kind).id)}
+            >
+              Add
+            </button>
+          </div>
+          {drawer.value
+            .filter((item) => item.kind === kind)
+            .map((item) => (
+              <Item key={item.id} item={item} isNew={item.id === added} />
+            ))}
+        </section>
+      ))}
+    </Page>
+  );
+}
+
+function Item({ item, isNew }: { readonly item: DrawerItem; readonly isNew: boolean }) {
+  const problems = problemsOf(item);
+  return (
+    <Fold summary={itemLabel(item)} open={isNew || problems.size > 0}>
+      <div class="stack">
+        <ItemFields item={item} problems={problems} />
+        <button
+          type="button"
+          class="button"
+          aria-label={`Remove ${itemLabel(item)}`}
+          onClick={() => removeItem(item)}
+        >
+          Remove
+        </button>
+      </div>
+    </Fold>
+  );
+}

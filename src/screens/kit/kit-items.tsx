@@ -1,0 +1,38 @@
+import { CHOSEN_KINDS, type ChosenKind, type KitEntry } from '../../entry/kit-entry';
+import { problemsOf } from '../../entry/read-instrument';
+import { chooseForKit, drawer } from '../../state/drawer';
+import { SelectField } from '../../widgets/select-field';
+import { itemLabel, KIND_NAMES } from '../../words/instruments';
+import { to } from '../paths';
+
+/** What of the drawer is in this kit; with an empty drawer only the way to fill it. */
+export function KitItems({ entry }: { readonly entry: KitEntry }) {
+  return (
+    <>
+      {CHOSEN_KINDS.map((kind) => (
+        <ItemChoice key={kind} kind={kind} entry={entry} />
+      ))}
+      <a class="button" href={to.drawer()}>
+        The drawer: instruments, plates and abrasives
+      </a>
+    </>
+  );
+}
+
+function ItemChoice({ kind, entry }: { readonly kind: ChosenKind; readonly entry: KitEntry }) {
+  const chosen = entry.chosen?.[kind];
+  const items = drawer.value.filter((item) => item.kind === kind && problemsOf(item).size === 0);
+  if (items.length === 0) return null;
+  return (
+    <SelectField
+      id={`kit-${kind}`}
+      label={KIND_NAMES[kind]}
+      options={[
+        ['', 'None out of the drawer'],
+        ...items.map((item) => [item.id, itemLabel(item)] as const),
+      ]}
+      chosen={items.some(({ id }) => id === chosen?.id) ? (chosen?.id ?? '') : ''}
+      onChoose={(id) => chooseForKit(kind, id)}
+    />
+  );
+}

@@ -1,0 +1,21 @@
+import { LEVEL_RANGE, level, setLevel, shop } from '../../state/shop';
+import { NumberField } from '../../widgets/number-field';
+
+/** From which chance on a verdict is given. */
+export function LevelSheet() {
+  const message = `Between ${LEVEL_RANGE.least} and ${LEVEL_RANGE.most} %`;
+  return (
+    <section class="sheet" aria-labelledby="level-heading">
+      <h2 id="level-heading">How sure a verdict must be</h2>
+      <NumberField
+        field="level"
+        label="‘In’ and ‘out’ are said from this chance on"
+        text={shop.value.level}
+        unit="%"
+        problem={level.value === undefined ? { kind: 'wrong', message } : undefined}
+        onText={setLevel}
+      />
+      <p class="soft">ISO 14253-1 takes 95 %.</p>
+    </section>
+  );
+}

@@ -1,0 +1,47 @@
+import { useState } from 'preact/hooks';
+import { takeKitAtPlate } from '../../state/drawer';
+import { kitName, shop } from '../../state/shop';
+import type { InspectionRecord } from '../../store/records';
+import { to } from '../paths';
+
+/** The kit in use with the way to its figures, and the other kits at one tap. */
+export function KitInHand({ inspection }: { readonly inspection: InspectionRecord }) {
+  const { part, id, closed } = inspection;
+  const others = shop.value.otherKits ?? [];
+  const [taken, setTaken] = useState(false);
+  const take = (index: number) => {
+    takeKitAtPlate(index, inspection);
+    setTaken(true);
+  };
+  return (
+    <>
+      <div class="sheet-head">
+        <h2>Readings</h2>
+        <a class="button button-quiet" href={to.kit(to.plate(part, id))}>
+          {kitName.value}
+        </a>
+      </div>
+      {closed === undefined && others.length > 0 && (
+        <fieldset class="row">
+          <legend class="soft small">Read on with another kit</legend>
+          {others.map(({ name }, index) => (
+            <button
+              key={`${index} ${name}`}
+              type="button"
+              class="button"
+              onClick={() => take(index)}
+            >
+              {name.trim() || `Kit at place ${index + 1}`}
+            </button>
+          ))}
+        </fieldset>
+      )}
+      {taken && (
+        <p class="note small" role="status">
+          From now on read with {kitName.value}. What had been read before stays with what it was
+          read with: each sheet says which.
+        </p>
+      )}
+    </>
+  );
+}

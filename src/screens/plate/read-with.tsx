@@ -1,0 +1,96 @@
+import { fieldKey } from '../../entry/field-keys';
+import type { DrawerItem } from '../../entry/instruments';
+import type { Problems } from '../../entry/problems';
+import { problemsOf } from '../../entry/read-instrument';
+import {
+  type InstrumentPart,
+  instrumentPartsOf,
+  isTurned,
+  readWithItem,
+} from '../../entry/read-with';
+import type { SetupEntry } from '../../entry/setup-entry';
+import { drawer } from '../../state/drawer';
+import { PlusOfDial } from '../../widgets/drawings/plus-of-dial';
+import { FieldMessage } from '../../widgets/field-message';
+import { Fold } from '../../widgets/fold';
+import { SelectField } from '../../widgets/select-field';
+import { itemLabel, KIND_NAMES, plusInWords } from '../../words/instruments';
+
+interface ReadWithProps<S extends SetupEntry> {
+  readonly setup: S;
+  readonly problems: Problems;
+  readonly locked: boolean;
+  readonly onChange: (change: (now: S) => S) => void;
+}
+
+/** What a setup is read with, and which way its indicator counts. Nothing is asked where the drawer is empty. */
+export function ReadWith<S extends SetupEntry>(props: ReadWithProps<S>) {
+  const { setup, problems, locked } = props;
+  const parts = instrumentPartsOf(setup);
+  const named = parts.flatMap(({ chosen }) => chosen?.name.trim() || []);
+  const key = fieldKey.readWith(setup.id);
+  const hasChoice = parts.some(({ kind, chosen }) => chosen || choicesOf(kind).length > 0);
+  return (
+    <>
+      {setup.kind !== 'micrometer' && <Plus turned={isTurned(setup)} />}
+      {locked && named.length > 0 && <p class="soft small">Read with {named.join(', ')}.</p>}
+      {!locked && hasChoice && (
+        <Fold summary={`Read with: ${named.join(', ') || 'the kit'}`} open={problems.has(key)}>
+          <div class="stack">
+            {parts.map((part) => (
+              <PartChoice key={part.kind} {...props} part={part} />
+            ))}
+          </div>
+        </Fold>
+      )}
+      <FieldMessage id={`${key}-message`} problem={problems.get(key)} />
+    </>
+  );
+}
+
+function Plus({ turned }: { readonly turned: boolean }) {
+  if (!turned) return <p class="soft small">{plusInWords('pushed in')}</p>;
+  return (
+    <div class="note note-warning">
+      <PlusOfDial plus="let out" />
+      <p>
+        <b>{plusInWords('let out')}</b>
+      </p>
+    </div>
+  );
+}
+
+/** Things in the drawer that can be read with: those whose figures can be read. */
+function choicesOf(kind: DrawerItem['kind']): readonly DrawerItem[] {
+  return drawer.value.filter((item) => item.kind === kind && problemsOf(item).size === 0);
+}
+
+interface PartChoiceProps<S extends SetupEntry> extends ReadWithProps<S> {
+  readonly part: InstrumentPart;
+}
+
+function PartChoice<S extends SetupEntry>({ setup, part, onChange }: PartChoiceProps<S>) {
+  const { kind, chosen } = part;
+  const choices = choicesOf(kind);
+  if (choices.length === 0 && chosen === undefined) return null;
+  const isGone = chosen !== undefined && !choices.some(({ id }) => id === chosen.id);
+  return (
+    <SelectField
+      id={`${kind}-${setup.id}`}
+      label={KIND_NAMES[kind]}
+      options={[
+        ['', 'That of the kit'],
+        ...(isGone ? [[chosen.id || GONE, chosen.name || KIND_NAMES[kind]] as const] : []),
+        ...choices.map((item) => [item.id, itemLabel(item)] as const),
+      ]}
+      chosen={chosen === undefined ? '' : chosen.id || GONE}
+      onChoose={(id) => {
+        const item = choices.find((one) => one.id === id);
+        if (item !== undefined || id === '') onChange((now) => readWithItem(now, kind, item));
+      }}
+    />
+  );
+}
+
+/** Stands for an instrument that has no id: one that was only known by the figures of a kit. */
+const GONE = 'as read';

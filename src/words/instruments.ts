@@ -1,0 +1,29 @@
+import {
+  abrasiveName,
+  type DrawerItem,
+  type DrawerKind,
+  type PlusMeans,
+} from '../entry/instruments';
+
+/** What the kinds of things in the drawer are called. */
+export const KIND_NAMES: Readonly<Record<DrawerKind, string>> = {
+  indicator: 'Indicator',
+  comparator: 'Nose comparator',
+  column: 'Column',
+  micrometer: 'Micrometer',
+  plate: 'Surface plate',
+  abrasive: 'Abrasive',
+};
+
+/** A thing of the drawer by its name; one without a name by what it is. */
+export function itemLabel(item: DrawerItem): string {
+  const name = item.kind === 'abrasive' ? abrasiveName(item) : item.name.trim();
+  return name || `${KIND_NAMES[item.kind]} without a name`;
+}
+
+/** What plus on a dial means, in a line. */
+export function plusInWords(plus: PlusMeans): string {
+  return plus === 'pushed in'
+    ? 'Plus is plunger pushed in.'
+    : 'This indicator counts the other way: plus on its dial is plunger let out. Type what the dial shows; the sign is turned for you.';
+}

@@ -1,0 +1,62 @@
+import { expect, type Page, test } from '@playwright/test';
+import { describePart, readBothSides, sides, takeAsParallel } from './shop-floor';
+
+const kind = (page: Page, name: string) => page.getByRole('region', { name, exact: true });
+
+/** Puts an indicator into the drawer that counts the other way and travels 0.4 mm, and takes it into the kit. */
+async function keepTurnedIndicator(page: Page): Promise<void> {
+  await page.goto('/drawer');
+  await page.getByRole('button', { name: 'Add: Indicator' }).tap();
+  const indicator = kind(page, 'Indicator');
+  await indicator.getByRole('textbox', { name: 'Name or number' }).fill('Dial 3');
+  await indicator.getByRole('textbox', { name: 'Range: how far it travels in all' }).fill('0.4');
+  await indicator.getByRole('radio', { name: 'Let out' }).check();
+  await expect(indicator).toContainText('This indicator counts the other way');
+  await page.getByRole('button', { name: 'Add: Nose comparator' }).tap();
+  await kind(page, 'Nose comparator').getByRole('textbox', { name: 'Name or number' }).fill('Tall');
+  await page.getByRole('link', { name: 'Back to the kit' }).tap();
+  await page.getByRole('combobox', { name: 'Indicator', exact: true }).selectOption('Dial 3');
+  await page.getByRole('combobox', { name: 'Nose comparator' }).selectOption('Tall');
+}
+
+test('an indicator is entered once, read with, and its turned sign said wherever it counts', async ({
+  page,
+}) => {
+  await keepTurnedIndicator(page);
+  await describePart(page, { name: 'Trial block', size: ['60', '40', '90'], within: '0.005' });
+  await page.getByRole('button', { name: 'Take readings' }).tap();
+  await expect(page.locator('.setup')).toContainText('counts the other way');
+  await expect(page.locator('.setup')).toContainText('Read with: Tall, Dial 3');
+  // What is 34 and 31 pushed in, it shows as −34 and −31.
+  await readBothSides(page, { nose: '6', indicator: '80', right: '-34', left: '-31' });
+  await takeAsParallel(page, '1');
+  await expect(sides(page)).toContainText('Right leans out at the top');
+  await expect(sides(page)).toContainText('1.82 ±');
+  const comparator = page.getByRole('region', { name: 'The comparator itself' });
+  await expect(comparator).toContainText('Tall; sign turned: plus is plunger pushed in');
+  await expect(comparator).toContainText('32.50 ±');
+  await comparator.getByText('Show the working').tap();
+  await expect(comparator).toContainText('Right side (sign turned)');
+
+  const right = page.getByRole('textbox', { name: 'Right side', exact: true });
+  await right.fill('-412');
+  await expect(right).toHaveAccessibleDescription(/Beyond the 0.4 mm that Dial 3 travels/);
+  await expect(right).toHaveAttribute('aria-invalid', 'false');
+});
+
+test('another kit is one tap at the plate, and what was read stays as it was read', async ({
+  page,
+}) => {
+  await page.goto('/kit');
+  await page.getByRole('button', { name: 'Add another kit' }).tap();
+  await keepTurnedIndicator(page);
+  await describePart(page, { name: 'Trial block', size: ['60', '40', '90'], within: '0.005' });
+  await page.getByRole('button', { name: 'Take readings' }).tap();
+  await readBothSides(page, { nose: '6', indicator: '80', right: '-34', left: '-31' });
+  await takeAsParallel(page, '1');
+  await expect(sides(page)).toContainText('Right leans out at the top');
+  await page.getByRole('button', { name: 'Kit 1', exact: true }).tap();
+  await expect(page.getByRole('status').filter({ hasText: 'From now on' })).toContainText('Kit 1');
+  await expect(sides(page)).toContainText('Right leans out at the top');
+  await expect(page.locator('.setup').first()).toContainText('Read with: Tall, Dial 3');
+});
