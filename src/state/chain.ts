@@ -227,6 +227,13 @@ export function putBack(inspection: InspectionRecord, reading: string): void {
   putLinks(current.part, [{ ...current, leftOut }]);
 }
 
+/** Shows a guide or a reminder no more with this inspection. */
+export function dismiss(inspection: InspectionRecord, what: string): void {
+  const current = asItIs(inspection);
+  if (current.closed !== undefined) return;
+  putLinks(current.part, [{ ...current, dismissed: [...(current.dismissed ?? []), what] }]);
+}
+
 /** Adds a setup of each kind for a pair of faces, changed by `then` where it is given. */
 export function addSetups(
   inspection: InspectionRecord,

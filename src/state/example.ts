@@ -52,7 +52,7 @@ export function addExample(): { readonly part: PartRecord; readonly inspection: 
         faces: ['right', 'left'],
         places: [
           { id: newId(), up: mm('5'), across: mm(''), thickness: mm('60.001') },
-          { id: newId(), up: mm('85'), across: mm(''), thickness: mm('60.002') },
+          { id: newId(), up: mm('85'), across: mm(''), thickness: mm('60.001') },
         ],
       },
     ],

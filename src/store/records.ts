@@ -42,6 +42,8 @@ export interface InspectionRecord extends RecordBase {
   readonly setups: readonly SetupEntry[];
   /** Readings that were taken out of the reckoning, by their id: when, and why. They stay on record. */
   readonly leftOut?: Readonly<Record<string, { readonly at: string; readonly why: string }>>;
+  /** Guides and reminders that are not to be shown any more with it. */
+  readonly dismissed?: readonly string[];
   /** Present once the readings are finished: what the numbers were worked out with. */
   readonly closed?: {
     readonly at: string;

@@ -40,9 +40,9 @@ it('its part is ready, and two readings are all that is missing', async () => {
     false,
   ]);
   const { answer } = workOut(withReadings(inspection, ['34', '31']), part.entry);
-  // The thickness grows by 1 µm over 80 mm, which the two sides share.
-  const slope = 3 / 148 + 1 / 160;
+  // The micrometer found the sides parallel: the mean is the zero, half the difference the lean.
   const [right] = answer?.findings ?? [];
-  expect(right?.fixed && right.zone.width).toBeCloseTo(90 * slope, 9);
+  expect(right?.fixed && right.zone.width).toBeCloseTo((90 * 1.5) / 74, 9);
+  expect(answer?.comparators[0]?.estimate?.value).toBeCloseTo(32.5, 9);
   await saving('saved');
 });

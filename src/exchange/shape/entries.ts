@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { AXES } from '../../core/part/faces';
-import { KIT_LENGTHS, KIT_NUMBERS, PLATE_KINDS } from '../../entry/kit-entry';
+import { KIT_LENGTHS, KIT_NUMBERS } from '../../entry/kit-entry';
+import { chosen, gradedPlate } from './instruments';
 import { face, forEach, id, text, typedLength } from './pieces';
 import { distinctIds } from './rules';
 
@@ -32,9 +33,8 @@ export const partEntry = v.strictObject({
 export const kitEntry = v.strictObject({
   ...forEach(KIT_LENGTHS, typedLength),
   ...forEach(KIT_NUMBERS, text),
-  plateKind: v.picklist(PLATE_KINDS),
-  plateLength: typedLength,
-  plateWidth: typedLength,
+  ...gradedPlate,
+  chosen: v.exactOptional(chosen),
 });
 
 export const methodLimits = v.strictObject(

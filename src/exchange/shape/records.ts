@@ -3,7 +3,9 @@ import { AXES } from '../../core/part/faces';
 import { keyOf } from '../../store/keys';
 import { type EnteredRecord, FORMAT, type VersionRecord, WORK_METHODS } from '../../store/records';
 import { kitEntry, methodLimits, partEntry } from './entries';
+import { drawerItem } from './instruments';
 import { face, forEach, id, moment, named, text } from './pieces';
+import { distinctIds } from './rules';
 import { setups } from './setups';
 
 /*
@@ -39,6 +41,7 @@ export const partRecord = v.strictObject({
 export const inspectionRecord = v.strictObject({
   ...{ ...base, kind: v.literal('inspection'), id, part: id, setups },
   leftOut: v.exactOptional(named(v.strictObject({ at: moment, why: text }))),
+  dismissed: v.exactOptional(v.array(text)),
   closed: v.exactOptional(
     v.strictObject({
       ...{ at: moment, part: partEntry, kit: kitEntry },
@@ -63,6 +66,12 @@ export const shopRecord = v.strictObject({
   ...{ ...base, kind: v.literal('shop'), kit: kitEntry, kitName: v.exactOptional(text) },
   who: v.exactOptional(text),
   otherKits: v.exactOptional(v.array(v.strictObject({ name: text, kit: kitEntry }))),
+  drawer: v.exactOptional(
+    v.pipe(
+      v.array(drawerItem),
+      v.check((it) => distinctIds(it), 'Two things in the drawer have one id'),
+    ),
+  ),
   units: v.strictObject({
     size: v.picklist(['mm', 'in']),
     deviation: v.picklist(['µm', 'mm', 'thou', 'tenths']),

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { indicator, instrumentName, micrometer as micrometerItem } from './instruments';
 import { face, id, named, typedLength } from './pieces';
 import { arePair, distinctIds, hasEveryHeight, standsInSection } from './rules';
 
@@ -11,6 +12,8 @@ const faces = v.pipe(
   v.check((it) => arePair(it), 'The two faces do not look away from each other'),
 );
 
+const byIndicator = { indicator: v.exactOptional(indicator) };
+
 const SAME_ID = 'Two readings of it have one id';
 const CANNOT_STAND = 'The block cannot stand so';
 
@@ -18,6 +21,7 @@ const noseComparator = v.pipe(
   v.strictObject({
     kind: v.literal('nose comparator'),
     ...{ id, faces, base: face, noseHeight: typedLength, indicatorHeight: typedLength },
+    ...{ instrument: v.exactOptional(instrumentName), ...byIndicator },
     placings: v.pipe(
       v.array(v.strictObject({ id, face, base: v.exactOptional(face), reading: typedLength })),
       v.check((it) => distinctIds(it), SAME_ID),
@@ -30,6 +34,7 @@ const column = v.pipe(
   v.strictObject({
     kind: v.literal('column'),
     ...{ id, faces, base: face },
+    ...{ instrument: v.exactOptional(instrumentName), ...byIndicator },
     heights: v.pipe(
       v.array(v.strictObject({ id, height: typedLength })),
       v.check((it) => distinctIds(it), SAME_ID),
@@ -45,7 +50,7 @@ const column = v.pipe(
 
 const micrometer = v.strictObject({
   kind: v.literal('micrometer'),
-  ...{ id, faces },
+  ...{ id, faces, micrometer: v.exactOptional(micrometerItem) },
   places: v.pipe(
     v.array(v.strictObject({ id, up: typedLength, across: typedLength, thickness: typedLength })),
     v.check((it) => distinctIds(it), SAME_ID),
@@ -54,7 +59,7 @@ const micrometer = v.strictObject({
 
 const overFace = v.strictObject({
   kind: v.picklist(['over the top', 'face map']),
-  ...{ id, faces },
+  ...{ id, faces, ...byIndicator },
   places: v.pipe(
     v.array(v.strictObject({ id, up: typedLength, across: typedLength, reading: typedLength })),
     v.check((it) => distinctIds(it), SAME_ID),

@@ -6,6 +6,7 @@ import { changeSetup, changeSetups, closeInspection } from '../../state/chain';
 import { askToKeep } from '../../state/keeping';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { goToFirstEmpty } from '../../widgets/number-fields';
+import { GuideWhenShown } from '../example/guide-when-shown';
 import { to } from '../paths';
 import { AddSetup } from './add-setup';
 import { AssumptionSheet } from './assumption-sheet';
@@ -53,7 +54,9 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
   return (
     <div class="plate-part" ref={root}>
       <KitInHand inspection={inspection} />
-      {part.example && <ExampleHint />}
+      {part.example && isShown(inspection, 'guide') && (
+        <GuideWhenShown inspection={inspection} worked={worked} />
+      )}
       {setups.map((setup, index) => (
         <SetupSheet
           key={setup.id}
@@ -100,6 +103,11 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
   );
 }
 
+/** True for a guide or a reminder while there are readings to take that it can help with. */
+function isShown({ closed, dismissed }: InspectionRecord, what: string): boolean {
+  return closed === undefined && !dismissed?.includes(what);
+}
+
 /** Brings a sheet that has just been added into sight, at its first empty field. */
 function useNewSheetsInSight(count: number) {
   const root = useRef<HTMLDivElement>(null);
@@ -113,15 +121,6 @@ function useNewSheetsInSight(count: number) {
     goToFirstEmpty(sheet);
   }, [count]);
   return root;
-}
-
-function ExampleHint() {
-  return (
-    <p class="note">
-      An invented part. The comparator is set and the micrometer has been over it: type <b>41</b>{' '}
-      for the right side and <b>29</b> for the left, and see what they mean.
-    </p>
-  );
 }
 
 /** What the readings say of the pair that this setup reads. */

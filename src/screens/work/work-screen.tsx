@@ -67,6 +67,11 @@ function WorkLog({ part, work, links }: WorkLogProps) {
           <Advice part={part} work={work} links={links} />
         </div>
         <div class="overview-part">
+          {part.example && isLast && (
+            <p class="note">
+              Invented: say that you lapped it for 12 seconds. Type <b>12</b>, then measure again.
+            </p>
+          )}
           <WorkFields work={work} />
           {outcome !== undefined && (
             <section class="sheet" aria-labelledby="outcome-heading">

@@ -1,0 +1,109 @@
+import type { Worked } from '../../state/answers';
+import { dismiss } from '../../state/chain';
+import { type GuideStep, guideStep, PLAYED } from '../../state/example-guide';
+import { shop } from '../../state/shop';
+import type { InspectionRecord } from '../../store/records';
+import { Reversal } from '../../widgets/drawings/reversal';
+import { deviation } from '../../words/numbers';
+import { to } from '../paths';
+import { TurnTheDial } from './turn-the-dial';
+
+interface ExampleGuideProps {
+  readonly inspection: InspectionRecord;
+  readonly worked: Worked;
+}
+
+/** Leads through the invented example, one step at a time: what to type, and what it shows. */
+export function ExampleGuide({ inspection, worked }: ExampleGuideProps) {
+  return (
+    <section class="sheet guide" aria-label="Try-out">
+      <div class="sheet-head">
+        <h3>Try-out on an invented part</h3>
+        <button
+          type="button"
+          class="button button-quiet"
+          onClick={() => dismiss(inspection, 'guide')}
+        >
+          Skip this
+        </button>
+      </div>
+      <div class="stack" aria-live="polite">
+        <Step inspection={inspection} step={guideStep(inspection, worked)} />
+      </div>
+    </section>
+  );
+}
+
+const inWords = (micrometres: number) => deviation(micrometres, shop.value.units.deviation);
+
+interface StepProps {
+  readonly inspection: InspectionRecord;
+  readonly step: GuideStep;
+}
+
+function Step({ inspection, step }: StepProps) {
+  switch (step.kind) {
+    case 'first side':
+      return (
+        <p>
+          The comparator is set, and a micrometer has found the two sides parallel. Type{' '}
+          <b>{inWords(PLAYED.first.right)}</b> for the right side.
+        </p>
+      );
+    case 'second side':
+      return (
+        <>
+          <Reversal first={step.right} firstName="right" secondName="left" inWords={inWords} />
+          <p>
+            One number, and it says nothing yet: the comparator’s own zero and the lean of the side
+            are both in it. Swing round with the setting untouched, and type{' '}
+            <b>{inWords(PLAYED.first.left)}</b> for the left side.
+          </p>
+        </>
+      );
+    case 'zero falls out':
+      return (
+        <>
+          <p>
+            <b>The zero falls out.</b> The same zero is in both, and what one side leans out the
+            other leans in. So their mean is the comparator’s zero, and half their difference is the
+            lean of a side between nose and indicator.
+          </p>
+          <TurnTheDial inspection={inspection} right={step.right} left={step.left} />
+          <p>
+            Further down stands what it means for the drawing, and what to take off. There say ‘I
+            work the bottom’.
+          </p>
+        </>
+      );
+    case 'read again':
+      return step.micrometer ? (
+        <p>
+          And the micrometer: <b>60.001 mm</b> at both places, as before.
+        </p>
+      ) : (
+        <p>
+          The bottom has been worked. Wipe it, seat it, read both sides again: type{' '}
+          <b>{inWords(PLAYED.again.right)}</b> for the right and <b>{inWords(PLAYED.again.left)}</b>{' '}
+          for the left.
+        </p>
+      );
+    case 'end':
+      return <End right={step.right} left={step.left} />;
+  }
+}
+
+function End({ right, left }: Pick<Extract<GuideStep, { kind: 'end' }>, 'right' | 'left'>) {
+  return (
+    <>
+      <Reversal first={right} second={left} firstName="right" secondName="left" inWords={inWords} />
+      <p>
+        <b>That is the whole job:</b> read both sides, see the lean, take it off, read again. The
+        zero is where it was; the lean is nearly gone.
+      </p>
+      <a class="button button-main" href={to.bench()}>
+        On to a part of your own
+      </a>
+    </>
+  );
+}
