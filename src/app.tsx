@@ -18,6 +18,7 @@ const FilesScreen = lazy(async () => (await import('./screens/files/files-screen
 const RecordScreen = lazy(
   async () => (await import('./screens/record/record-screen')).RecordScreen,
 );
+const TableScreen = lazy(async () => (await import('./screens/table/table-screen')).TableScreen);
 const WorkScreen = lazy(async () => (await import('./screens/work/work-screen')).WorkScreen);
 const CompareScreen = lazy(
   async () => (await import('./screens/story/compare-screen')).CompareScreen,
@@ -41,6 +42,7 @@ export function App() {
         <Route path={ROUTES.drawing} component={DrawingScreen} />
         <Route path={ROUTES.plate} component={PlateScreen} />
         <Route path={ROUTES.record} component={RecordScreen} />
+        <Route path={ROUTES.table} component={TableScreen} />
         <Route path={ROUTES.work} component={WorkScreen} />
         <Route path={ROUTES.compare} component={CompareScreen} />
         <Route default component={Lost} />

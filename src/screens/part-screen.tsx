@@ -53,6 +53,9 @@ function PartOverview({ part, links }: PartOverviewProps) {
         </div>
         <div class="overview-part">
           <Story part={part} links={links} />
+          <a class="button" href={to.table(part.id)}>
+            Readings as a table, out and in
+          </a>
         </div>
       </div>
     </Page>

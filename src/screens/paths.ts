@@ -12,6 +12,7 @@ export const ROUTES = {
   drawing: `${BASE}part/:part/drawing`,
   plate: `${BASE}part/:part/readings/:inspection`,
   record: `${BASE}part/:part/record/:inspection`,
+  table: `${BASE}part/:part/table`,
   work: `${BASE}part/:part/work/:work`,
   compare: `${BASE}part/:part/compare`,
 } as const;
@@ -28,6 +29,7 @@ export const to = {
   part: (part: string) => `${BASE}part/${part}`,
   drawing: (part: string) => `${BASE}part/${part}/drawing`,
   plate: (part: string, inspection: string) => `${BASE}part/${part}/readings/${inspection}`,
+  table: (part: string) => `${BASE}part/${part}/table`,
   record: (part: string, inspection: string) => `${BASE}part/${part}/record/${inspection}`,
   work: (part: string, work: string) => `${BASE}part/${part}/work/${work}`,
   /** Two states of inspections, by their keys; left out, the screen takes the last two. */

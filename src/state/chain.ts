@@ -154,6 +154,16 @@ export function beginInspection(part: string, entry: PartEntry): InspectionRecor
   return asItIs(inspection);
 }
 
+/** Adds an inspection of what was read elsewhere. */
+export function addInspection(part: string, setups: readonly SetupEntry[]): InspectionRecord {
+  const inspection: InspectionRecord = {
+    ...newRecord(),
+    ...{ kind: 'inspection', id: newId(), part, setups },
+  };
+  putLinks(part, [inspection]);
+  return asItIs(inspection);
+}
+
 /** A nose comparator on each upright pair that the drawing asks about. */
 function firstSetups(entry: PartEntry): readonly SetupEntry[] {
   return pairsToRead(entry)

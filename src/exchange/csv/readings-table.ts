@@ -1,0 +1,66 @@
+import { fromMicrometres, type LengthUnit } from '../../core/units/length';
+import { readLengthText } from '../../entry/length-text';
+import { type ReadingRow, readingRows } from '../../entry/reading-rows';
+import { isBlank, type TypedLength } from '../../entry/typed-length';
+import type { InspectionRecord, PartRecord } from '../../store/records';
+import { COLUMN_NAMES, COLUMNS, type Column, headingOf } from './columns';
+import { type Cell, writeCsv } from './write-csv';
+
+/** Every reading of the inspections, a row for each, as CSV. Lengths are in the unit of the heading. */
+export function readingsCsv(part: PartRecord, inspections: readonly InspectionRecord[]): string {
+  const rows = inspections.flatMap((inspection) =>
+    readingRows(inspection.setups).map((row) =>
+      COLUMN_NAMES.map((column) => cellOf(column, row, inspection, part)),
+    ),
+  );
+  return writeCsv(COLUMN_NAMES.map(headingOf), rows);
+}
+
+function cellOf(
+  column: Column,
+  row: ReadingRow,
+  { made, leftOut = {} }: InspectionRecord,
+  { entry }: PartRecord,
+): Cell {
+  switch (column) {
+    case 'part':
+      return entry.name;
+    case 'job':
+      return entry.job;
+    case 'taken':
+      return made;
+    case 'way':
+      return row.kind;
+    case 'setup':
+    case 'placing':
+      return row[column];
+    case 'face':
+      return row.face;
+    case 'base':
+      return row.base ?? '';
+    case 'leftOut':
+      return row.leftOutAs.flatMap((name) => leftOut[name]?.why ?? [])[0] ?? '';
+    case 'reading':
+    case 'thickness':
+    case 'within':
+      return valueColumn(row) === column ? lengthCell(row.value, COLUMNS[column].unit) : '';
+    default:
+      return lengthCell(row[column], COLUMNS[column].unit);
+  }
+}
+
+function valueColumn({ kind }: ReadingRow): Column {
+  if (kind === 'micrometer') return 'thickness';
+  return kind === 'assumed parallel' ? 'within' : 'reading';
+}
+
+/** A tenth of a nanometre, and beyond what anybody types. */
+const DECIMALS = 7;
+
+/** The number in `unit`; what cannot be read as one stays as it was typed. */
+function lengthCell(typed: TypedLength | undefined, unit: LengthUnit): Cell {
+  if (typed === undefined || isBlank(typed)) return '';
+  const read = readLengthText(typed.text, typed.unit);
+  if (read.kind !== 'length') return typed.text;
+  return Number(fromMicrometres(read.length, unit).toFixed(DECIMALS));
+}

@@ -1,0 +1,63 @@
+import { type Column, headingOf, type Matched, matchHeading } from '../exchange/csv/columns';
+import { readCsv } from '../exchange/csv/read-csv';
+import { type ReadingsRead, readReadings } from '../exchange/csv/read-readings';
+import { readingsCsv } from '../exchange/csv/readings-table';
+import { resultsCsv } from '../exchange/csv/results-table';
+import type { InspectionRecord, PartRecord } from '../store/records';
+import { workOut } from './answers';
+import { addInspection } from './chain';
+import { newId } from './shop';
+
+/** Every reading of the inspections as a CSV file. */
+export function readingsFile(part: PartRecord, inspections: readonly InspectionRecord[]): File {
+  return csvFile(part, 'readings', readingsCsv(part, inspections));
+}
+
+/** What the inspections say of every requirement as a CSV file. */
+export function resultsFile(part: PartRecord, inspections: readonly InspectionRecord[]): File {
+  const results = inspections.map((inspection) => ({
+    inspection,
+    findings: workOut(inspection, part.entry).answer?.findings ?? [],
+  }));
+  return csvFile(part, 'results', resultsCsv(part, results));
+}
+
+function csvFile({ entry }: PartRecord, what: string, text: string): File {
+  // Marks that a file's name cannot have anywhere.
+  const plain = entry.name.trim().replace(/[\\/:*?"<>|\p{Cc}]+/gu, '-') || 'Part';
+  return new File([text], `${plain} ${what}.csv`, { type: 'text/csv' });
+}
+
+/** A table as it was read: what its columns mean, and what the readings come to. */
+export interface TableRead extends ReadingsRead {
+  /** The headings of the file, and what each is taken for. */
+  readonly columns: readonly { readonly heading: string; readonly matched: Matched | undefined }[];
+}
+
+/**
+ * Reads a table of readings, its headings in the first line.
+ *
+ * @param chosen what a person takes columns for, by their place, in place of what the heading says.
+ * @throws FileRefused where it is longer than any table of readings.
+ */
+export function readTable(text: string, chosen: ReadonlyMap<number, Column | 'none'>): TableRead {
+  const [head, ...rows] = readCsv(text);
+  const columns = (head?.cells ?? []).map((heading, index) => {
+    return { heading, matched: matchedAs(heading, chosen.get(index)) };
+  });
+  const matched = columns.map((column) => column.matched);
+  return { columns, ...readReadings(rows, matched, newId) };
+}
+
+function matchedAs(heading: string, column: Column | 'none' | undefined): Matched | undefined {
+  if (column === undefined) return matchHeading(heading);
+  if (column === 'none') return undefined;
+  const unit = /\(([^)]*)\)/.exec(heading)?.[0] ?? '';
+  const name = headingOf(column);
+  return matchHeading(`${name.replace(/ \(.*$/, '')} ${unit}`) ?? matchHeading(name);
+}
+
+/** Keeps the readings of a table as a new inspection of the part. */
+export function takeTable(part: string, { setups }: ReadingsRead): InspectionRecord {
+  return addInspection(part, setups);
+}
