@@ -1,14 +1,14 @@
 import { useEffect } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
-import { blankPart, type PartEntry } from '../entry/part-entry';
+import { blankPart } from '../entry/part-entry';
 import { takeLaunchedFiles } from '../state/arrived-file';
 import { addExample } from '../state/example';
 import { loading, newId, newRecord, parts, putPart, shop } from '../state/shop';
 import type { PartRecord } from '../store/records';
 import { Mark } from '../widgets/drawings/mark';
 import { Page } from '../widgets/page';
-import { sizesInWords } from '../words/sizes';
 import { BackupReminder } from './backup-reminder';
+import { PartList } from './bench/part-list';
 import { GoOn } from './go-on';
 import { to } from './paths';
 
@@ -26,7 +26,7 @@ export function BenchScreen() {
     route(to.drawing(part.id));
   };
   const showExample = (replace = false) => {
-    const known = [...parts.value.values()].find(({ example }) => example);
+    const known = [...parts.value.values()].find(isShownExample);
     if (known !== undefined) return route(to.part(known.id), replace);
     const { part, inspection } = addExample();
     route(to.plate(part.id, inspection.id), replace);
@@ -37,7 +37,7 @@ export function BenchScreen() {
     if (wantsExample) showExample(true);
   }, [wantsExample]);
 
-  const listed = [...parts.value.values()].reverse();
+  const hasExample = [...parts.value.values()].some(isShownExample);
   return (
     <Page title="Highedge" side={<KitLink />} wide>
       <div class="stack bench-ways">
@@ -45,7 +45,7 @@ export function BenchScreen() {
         <button type="button" class="button button-main button-wide" onClick={begin}>
           New part
         </button>
-        {!listed.some(({ example }) => example) && loading.value === 'ready' && (
+        {!hasExample && loading.value === 'ready' && (
           <button type="button" class="button button-wide" onClick={() => showExample()}>
             Try it on an invented part
           </button>
@@ -54,21 +54,14 @@ export function BenchScreen() {
       </div>
       {loading.value === 'waiting' && <p class="soft">Opening…</p>}
       {/* Below the way in, which so stays where it is while the records are being read. */}
-      {loading.value === 'ready' && listed.length === 0 && <Welcome />}
-      {listed.length > 0 && (
-        <section class="stack" aria-labelledby="parts-heading">
-          <h2 id="parts-heading">Parts</h2>
-          <ul class="cards">
-            {listed.map((part) => (
-              <li key={part.id}>
-                <PartCard part={part} />
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
+      {loading.value === 'ready' && parts.value.size === 0 && <Welcome />}
+      {parts.value.size > 0 && <PartList />}
     </Page>
   );
+}
+
+function isShownExample({ example, removed }: PartRecord): boolean {
+  return example && removed === undefined;
 }
 
 function KitLink() {
@@ -90,22 +83,4 @@ function Welcome() {
       </p>
     </div>
   );
-}
-
-function PartCard({ part }: { readonly part: PartRecord }) {
-  const { entry } = part;
-  return (
-    <a class="card" href={to.part(part.id)}>
-      <strong>{entry.name.trim() || 'Part without a name'}</strong>
-      <span class="soft">
-        {lineOf(entry)}
-        {part.closed !== undefined && ' · closed'}
-      </span>
-    </a>
-  );
-}
-
-/** Job, material and sizes in one line, as far as they have been typed. */
-function lineOf({ job, material, size }: PartEntry): string {
-  return [job.trim(), material.trim(), sizesInWords(size)].filter(Boolean).join(' · ');
 }

@@ -12,6 +12,7 @@ import { sizesInWords } from '../words/sizes';
 import { moment } from '../words/time';
 import { WhereItStands } from './answer/where-it-stands';
 import { useBeginReadings } from './begin-readings';
+import { PartShelf, WhereItIs } from './part-shelf';
 import { PartsBeside } from './parts-beside';
 import { to } from './paths';
 import { Story } from './story/story';
@@ -48,8 +49,10 @@ function PartOverview({ part, links }: PartOverviewProps) {
     >
       <div class="overview">
         <div class="overview-part">
+          <WhereItIs part={part} />
           <NextStep part={part} links={links} />
           <Asked entry={entry} drawing={to.drawing(part.id)} />
+          <PartShelf part={part} links={links} />
         </div>
         <div class="overview-part">
           <Story part={part} links={links} />

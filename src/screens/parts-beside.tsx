@@ -1,4 +1,4 @@
-import { parts } from '../state/shop';
+import { listed, shelfOf } from '../state/find-parts';
 import { useWide } from '../widgets/wide';
 import { sizesInWords } from '../words/sizes';
 import { to } from './paths';
@@ -16,14 +16,14 @@ interface PartsBesideProps {
 /** At a desk: the newest parts beside the one at hand. */
 export function PartsBeside({ current, from }: PartsBesideProps) {
   if (!useWide(from)) return null;
-  const newest = [...parts.value.values()].reverse().slice(0, MOST);
+  const newest = listed.value.filter(({ part }) => shelfOf(part) === 'bench').slice(0, MOST);
   return (
     <nav class="beside" aria-label="Parts">
       <a class="button" href={to.bench()}>
         All parts
       </a>
       <ul>
-        {newest.map(({ id, entry }) => (
+        {newest.map(({ part: { id, entry } }) => (
           <li key={id}>
             <a
               class="beside-part"

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { drawnChain, type Link, openChain } from '../state/chain';
+import { settleOpenPart } from '../state/settling';
 import { loading, parts } from '../state/shop';
 import type { PartRecord } from '../store/records';
 import { Page } from '../widgets/page';
@@ -16,6 +17,7 @@ export function WithPart({ id, children }: WithPartProps) {
   useEffect(() => {
     void openChain(id);
   }, [id]);
+  useEffect(() => settleOpenPart(id), [id]);
   const part = parts.value.get(id);
   const open = drawnChain.value?.part === id ? drawnChain.value : undefined;
   if (part !== undefined && open !== undefined) return <>{children(part, open.links)}</>;

@@ -60,11 +60,16 @@ const known = new WeakMap<InspectionRecord, { readonly given: Given; readonly wo
  * and the level that it was finished with, an open one with those of now.
  */
 export function workOut(inspection: InspectionRecord, now: PartEntry): Worked {
+  return withForms(workOutFlat(inspection, now), givenFor(inspection, now).level);
+}
+
+/** The same with form left out, which is worked out elsewhere and one part at a time. */
+export function workOutFlat(inspection: InspectionRecord, now: PartEntry): Worked {
   const given = givenFor(inspection, now);
   const kept = known.get(inspection);
   const worked = kept && isSame(kept.given, given) ? kept.worked : workOutOf(inspection, given);
   known.set(inspection, { given, worked });
-  return withForms(worked, given.level);
+  return worked;
 }
 
 function givenFor({ closed }: InspectionRecord, now: PartEntry): Given {

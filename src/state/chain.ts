@@ -31,6 +31,7 @@ import {
   shop,
   tellUnread,
 } from './shop';
+import { unsettled } from './summaries';
 import { showVersions, versionOf, versions } from './versions';
 
 /** One link of a part's chain. */
@@ -126,7 +127,7 @@ onArrival((records) => {
 
 function putLinks(part: string, links: readonly Link[]): void {
   const changed = links.map(changedNow);
-  keep(changed);
+  keep([...changed, ...unsettled(part, newRecord())]);
   showLinks(part, changed);
 }
 
@@ -300,7 +301,7 @@ export function reopenPart({ closed: _, ...part }: PartRecord): void {
 function putPartWith(part: PartRecord, changed: readonly Link[]): void {
   const stamped = changedNow(part);
   const links = changed.map(changedNow);
-  keep([stamped, ...links]);
+  keep([stamped, ...links, ...unsettled(part.id, newRecord())]);
   parts.value = new Map(parts.value).set(part.id, stamped);
   showLinks(part.id, links);
 }
@@ -315,7 +316,7 @@ export function reopenInspection(inspection: InspectionRecord, why: string): voi
   const { closed: _, ...rest } = finished;
   const version = versionOf(finished, why);
   const open = changedNow<InspectionRecord>(rest);
-  keep([version, open]);
+  keep([version, open, ...unsettled(open.part, newRecord())]);
   showVersions([...versions.value, version]);
   showLinks(open.part, [open]);
 }

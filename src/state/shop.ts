@@ -13,10 +13,11 @@ import {
   type ShopUnits,
   type StoredRecord,
 } from '../store/records';
-import { loadParts, loadShop, type Unread } from '../store/shop-store';
-import { onArrival } from './agreed';
+import { loadParts, loadShop, loadSummaries, type Unread } from '../store/shop-store';
+import { agreeOn, onArrival } from './agreed';
 import './arithmetic/arithmetic';
 import { held, keep, keepLeftBehind, TRY_AGAIN } from './saving';
+import { showSummaries, summaries, unsettled } from './summaries';
 
 /** Ids and times come from the browser here and nowhere else. */
 export const newId: NewId = () => crypto.randomUUID();
@@ -84,7 +85,10 @@ export const level = computed<number | undefined>(() => readLevel(shop.value.lev
 export async function openShop(): Promise<void> {
   try {
     await keepLeftBehind();
-    const [stored, loaded] = await Promise.all([loadShop(), loadParts()]);
+    const [stored, loaded, summed] = await Promise.all([loadShop(), loadParts(), loadSummaries()]);
+    // What has been unsettled before the database answered stays so.
+    for (const summary of summed.records) agreeOn(summary);
+    showSummaries(summed.records.filter(({ part }) => !summaries.peek().has(part)));
     const [own] = held(stored.records, (record) => record.kind === 'shop');
     if (own !== undefined) shop.value = own;
     shopIsNewer = stored.unread.some(({ reason }) => reason === 'newer');
@@ -107,6 +111,7 @@ export async function openShop(): Promise<void> {
 }
 
 onArrival((records) => {
+  showSummaries(records.filter((record) => record.kind === 'summary'));
   for (const record of records) {
     if (record.kind === 'part') parts.value = new Map(parts.value).set(record.id, record);
     if (record.kind === 'shop') shop.value = record;
@@ -115,7 +120,8 @@ onArrival((records) => {
 
 export function putPart(part: PartRecord): void {
   const changed = changedNow(part);
-  keep([changed]);
+  const isSameDrawing = parts.value.get(part.id)?.entry === part.entry;
+  keep([changed, ...(isSameDrawing ? [] : unsettled(part.id, newRecord()))]);
   parts.value = new Map(parts.value).set(part.id, changed);
 }
 

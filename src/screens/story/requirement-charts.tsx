@@ -23,7 +23,7 @@ export function RequirementCharts({ part, links }: RequirementChartsProps) {
   const { deviation } = shop.value.units;
   const histories = historiesOf(links, part.entry).filter(({ points }) => points.length > 1);
   return (
-    <>
+    <div class="charts">
       {histories.map((history) => (
         <RequirementChart
           key={`${history.requirement.face} ${history.requirement.datum}`}
@@ -31,7 +31,7 @@ export function RequirementCharts({ part, links }: RequirementChartsProps) {
           unit={deviation}
         />
       ))}
-    </>
+    </div>
   );
 }
 
@@ -85,7 +85,7 @@ function workInWords(work: WorkRecord): string {
   return [
     `${METHOD_NAMES[work.method]} the ${work.face}`,
     amount && `${amount} ${work.amount.unit}`,
-    moment(work.made),
+    day(work.made),
   ]
     .filter(Boolean)
     .join(', ');

@@ -1,6 +1,8 @@
+import { useState } from 'preact/hooks';
 import type { Link } from '../../state/chain';
 import { statesOf } from '../../state/compare';
 import type { PartRecord } from '../../store/records';
+import { Later } from '../../widgets/later';
 import { to } from '../paths';
 import { InspectionLink } from './inspection-link';
 import { RequirementCharts } from './requirement-charts';
@@ -11,9 +13,14 @@ interface StoryProps {
   readonly links: readonly Link[];
 }
 
+/** Links that are drawn before somebody asks for all: a long story is not to keep the part waiting. */
+const LATEST = 7;
+
 /** Readings, verdicts and work on a part, in order. */
 export function Story({ part, links }: StoryProps) {
+  const [isWhole, showWhole] = useState(false);
   if (links.length === 0) return null;
+  const shown = isWhole ? links : links.slice(-LATEST);
   return (
     <section class="stack" aria-labelledby="story-heading">
       <div class="sheet-head">
@@ -24,9 +31,16 @@ export function Story({ part, links }: StoryProps) {
           </a>
         )}
       </div>
-      <RequirementCharts part={part} links={links} />
+      <Later turns={1}>
+        <RequirementCharts part={part} links={links} />
+      </Later>
+      {shown.length < links.length && (
+        <button type="button" class="button" onClick={() => showWhole(true)}>
+          Show its {links.length - shown.length} earlier readings and work
+        </button>
+      )}
       <ol class="rail">
-        {links.map((link) => (
+        {shown.map((link) => (
           <li key={link.id} class={link.kind}>
             {link.kind === 'inspection' ? (
               <InspectionLink part={part} inspection={link} />

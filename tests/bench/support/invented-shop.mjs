@@ -84,7 +84,7 @@ async function invent({ parts, inspections, seatings, places, kit, beginning, da
         placings: Array.from({ length: 2 * seatings }, (_, place) => {
           const face = place % 2 === 0 ? one : other;
           const side = place % 2 === 0 ? lean : -lean;
-          return { id: `${face} ${place}`, face, reading: micro(about(3 + side / 2, 1)) };
+          return { id: `nose ${face} ${place}`, face, reading: micro(about(3 + side / 2, 1)) };
         }),
       });
       /** @param {'right' | 'back'} one @param {'left' | 'front'} other @param {number} width */
@@ -93,7 +93,7 @@ async function invent({ parts, inspections, seatings, places, kit, beginning, da
         id: `micrometer ${one}`,
         faces: [one, other],
         places: Array.from({ length: places }, (_, place) => ({
-          id: `${one} ${place}`,
+          id: `over ${one} ${place}`,
           up: mm(String(5 + (80 * place) / Math.max(1, places - 1))),
           across: mm(''),
           thickness: mm((width + 0.001 + (random() - 0.5) / 1000).toFixed(4)),

@@ -1,0 +1,116 @@
+import { computed, signal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { DEFAULT_LEVEL } from '../../core/verdict/conformity';
+import { type Asked, findParts, listed, type PartState, shelfOf } from '../../state/find-parts';
+import { level, loading, parts } from '../../state/shop';
+import { Choice } from '../../widgets/choice';
+import { SearchField } from '../../widgets/search-field';
+import { countInWords, STATE_LABELS } from '../../words/part-states';
+import { PartCard } from './part-card';
+import { Removed } from './removed';
+
+/** What is asked for stays while one looks at a part and comes back. */
+const asked = signal<Asked>({ words: '', state: 'any', shelf: 'bench' });
+
+/** Parts that are drawn at first, and with each tap for more. */
+const PAGE = 30;
+const pages = signal(1);
+
+const found = computed(() => findParts(listed.value, asked.value, level.value ?? DEFAULT_LEVEL));
+
+/** From so many parts on there is something to search. */
+const MANY = 6;
+
+const STATES = [
+  ['any', 'All'],
+  ...(Object.entries(STATE_LABELS) as [PartState, string][]),
+] as const;
+
+const SHELVES = [
+  ['bench', 'On the bench'],
+  ['archive', 'Archive'],
+  ['removed', 'Removed'],
+] as const;
+
+/** The parts that are asked for, as it is typed; so many at a time that thousands stay as quick as ten. */
+export function PartList() {
+  useSettledParts();
+  const ask = (changed: Partial<Asked>) => {
+    asked.value = { ...asked.value, ...changed };
+    pages.value = 1;
+  };
+  const { words, state, shelf } = asked.value;
+  const shown = found.value.slice(0, pages.value * PAGE);
+  const isOnlyBench = [...parts.value.values()].every((part) => shelfOf(part) === 'bench');
+  return (
+    <section class="stack" aria-labelledby="parts-heading">
+      <h2 id="parts-heading">Parts</h2>
+      <Removed />
+      {parts.value.size >= MANY && (
+        <>
+          <SearchField
+            id="find-parts"
+            label="Find by name, job, material or date"
+            text={words}
+            onText={(text) => ask({ words: text })}
+          />
+          <Choice
+            name="find-state"
+            legend="Where they stand"
+            options={STATES}
+            chosen={state}
+            onChoose={(chosen) => ask({ state: chosen })}
+          />
+        </>
+      )}
+      {!isOnlyBench && (
+        <Choice
+          name="find-shelf"
+          legend="Which parts"
+          options={SHELVES}
+          chosen={shelf}
+          onChoose={(chosen) => ask({ shelf: chosen })}
+        />
+      )}
+      <p class="soft small" role="status">
+        {found.value.length === 0
+          ? 'No such part.'
+          : countInWords(shown.length, found.value.length)}
+      </p>
+      <ul class="cards">
+        {shown.map((one) => (
+          <li key={one.part.id}>
+            <PartCard listed={one} />
+          </li>
+        ))}
+      </ul>
+      {shown.length < found.value.length && (
+        <button type="button" class="button" onClick={() => (pages.value += 1)}>
+          Show more
+        </button>
+      )}
+    </section>
+  );
+}
+
+/** Has it worked out where the parts stand of which it is not known, while the list is seen. */
+function useSettledParts(): void {
+  const isReady = loading.value === 'ready';
+  useEffect(() => {
+    if (!isReady) return;
+    let isSeen = true;
+    // The reckoning is heavy: it is not loaded for the list to be seen.
+    import('../../state/settling')
+      .then(({ settleAll }) =>
+        settleAll(
+          listed.peek().map(({ part }) => part.id),
+          () => isSeen,
+        ),
+      )
+      // Those parts then show no state in the list; opened, they say it.
+      .catch((error: unknown) => console.error(error));
+    return () => {
+      isSeen = false;
+    };
+  }, [isReady]);
+}

@@ -1,0 +1,101 @@
+import { computed } from '@preact/signals';
+import { decide } from '../core/verdict/conformity';
+import type { PartRecord, Standing, SummaryRecord } from '../store/records';
+import { parts } from './shop';
+import { summaries } from './summaries';
+
+/** Where a part stands, in the words of the list. */
+export type PartState = 'needs work' | 'too close' | 'in' | 'not read';
+
+/** Which parts are in the list. */
+export type Shelf = 'bench' | 'archive' | 'removed';
+
+export interface Asked {
+  /** Words that all have to be found in name, job, material or date; capitals do not matter. */
+  readonly words: string;
+  readonly state: PartState | 'any';
+  readonly shelf: Shelf;
+}
+
+/**
+ * Where a part stands by its latest readings: a requirement that is out outweighs one that is not
+ * read, and that one outweighs one that is too close to call.
+ *
+ * @param level least probability for a verdict.
+ * @returns undefined while it is not known.
+ */
+export function stateOf(standing: Standing | undefined, level: number): PartState | undefined {
+  if (standing === undefined) return undefined;
+  const verdicts = standing.probabilities.map((probability) => decide(probability, level));
+  if (verdicts.includes('out')) return 'needs work';
+  if (standing.notFixed > 0 || verdicts.length === 0) return 'not read';
+  return verdicts.includes('too close to call') ? 'too close' : 'in';
+}
+
+export function shelfOf({ removed, archived }: PartRecord): Shelf {
+  if (removed !== undefined) return 'removed';
+  return archived === undefined ? 'bench' : 'archive';
+}
+
+/** A part with where it stands. */
+export interface ListedPart {
+  readonly part: PartRecord;
+  readonly standing: Standing | undefined;
+  /** The day that the list orders it by: of its latest readings, or of its making. */
+  readonly at: string;
+}
+
+/** All parts, the one read last first. */
+export function listParts(
+  records: ReadonlyMap<string, PartRecord>,
+  known: ReadonlyMap<string, SummaryRecord>,
+): readonly ListedPart[] {
+  const all = [...records.values()].map((part): ListedPart => {
+    const standing = known.get(part.id)?.standing;
+    return { part, standing, at: standing?.read ?? part.made };
+  });
+  // As text, ISO 8601 sorts in the order of time; of those made at once the later one comes first.
+  return all.reverse().sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0));
+}
+
+/** All parts, worked out once for each change of them. */
+export const listed = computed(() => listParts(parts.value, summaries.value));
+
+/** Those of the list that are asked for, in its order. */
+export function findParts(
+  all: readonly ListedPart[],
+  { words, state, shelf }: Asked,
+  level: number,
+): readonly ListedPart[] {
+  const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
+  return all.filter(
+    ({ part, standing, at }) =>
+      shelfOf(part) === shelf &&
+      (state === 'any' || stateOf(standing, level) === state) &&
+      (wanted.length === 0 || hasAll(searchText(part, at), wanted)),
+  );
+}
+
+function hasAll(text: string, words: readonly string[]): boolean {
+  return words.every((word) => text.includes(word));
+}
+
+/** A part is searched at every keystroke, and seldom changes. */
+const texts = new WeakMap<PartRecord, { readonly at: string; readonly text: string }>();
+
+const MONTHS = 'jan feb mar apr may jun jul aug sep oct nov dec'.split(' ');
+
+/** All that a part can be found by: '2024-03-05' and '5 mar 2024' for its day. */
+function searchText(part: PartRecord, at: string): string {
+  const known = texts.get(part);
+  if (known?.at === at) return known.text;
+  const { name, job, material } = part.entry;
+  const day = new Date(at);
+  const [year, month, date] = [day.getFullYear(), day.getMonth(), day.getDate()];
+  const iso = [year, month + 1, date].map((number) => String(number).padStart(2, '0')).join('-');
+  const text = [name, job, material, iso, `${date} ${MONTHS[month]} ${year}`]
+    .join('\n')
+    .toLowerCase();
+  texts.set(part, { at, text });
+  return text;
+}

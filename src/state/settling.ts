@@ -1,0 +1,122 @@
+import { effect } from '@preact/signals';
+import { hashOfBytes } from '../core/statistics/hash';
+import type { PartEntry } from '../entry/part-entry';
+import type { InspectionRecord, Standing, SummaryRecord } from '../store/records';
+import { loadChain } from '../store/shop-store';
+import { workOut, workOutFlat } from './answers';
+import { chain, latestInspection } from './chain';
+import { keep } from './saving';
+import { newRecord, parts, shop } from './shop';
+import { showSummaries, summaries } from './summaries';
+
+/*
+ * Where each part stands is worked out again after its readings have come to rest, and written
+ * beside it: the list of all parts reads nothing else. Opening a part works it out anew.
+ */
+
+/** ms without a change after which readings are taken to be at rest. */
+const REST = 700;
+/** Parts whose standing is written in one transaction while the list waits for them. */
+const AT_ONCE = 20;
+
+/** Keeps the summary of the open part up to date until the returned function is called, which does it once more. */
+export function settleOpenPart(part: string): () => void {
+  let stopFollowing = () => {};
+  let rest: ReturnType<typeof setTimeout> | undefined;
+  const settle = () => {
+    stopFollowing();
+    // Form is worked out elsewhere, and comes later: then it is settled again.
+    stopFollowing = effect(() => settleNow(part));
+  };
+  const stop = effect(() => {
+    void [chain.value, parts.value, shop.value];
+    clearTimeout(rest);
+    rest = setTimeout(settle, REST);
+  });
+  return () => {
+    stop();
+    clearTimeout(rest);
+    settle();
+    stopFollowing();
+  };
+}
+
+function settleNow(part: string): void {
+  const record = parts.peek().get(part);
+  const open = chain.peek();
+  if (record === undefined || open?.part !== part) return;
+  const standing = standingOf(latestInspection(open.links), record.entry);
+  const known = summaries.peek().get(part)?.standing;
+  if (standing === undefined || JSON.stringify(standing) === JSON.stringify(known)) return;
+  put([summaryOf(part, standing)]);
+}
+
+/**
+ * Works out where all the parts stand of which it is not known, those given first, until
+ * `isWanted` says no more. Every part has a turn of its own.
+ */
+export async function settleAll(ids: readonly string[], isWanted: () => boolean): Promise<void> {
+  let settled: SummaryRecord[] = [];
+  for (const id of ids) {
+    if (!isWanted()) break;
+    const summary = isSettled(id) ? undefined : await settledFromStore(id);
+    if (summary !== undefined) settled.push(summary);
+    if (settled.length >= AT_ONCE) {
+      put(settled);
+      settled = [];
+    }
+  }
+  if (settled.length > 0) put(settled);
+}
+
+function isSettled(id: string): boolean {
+  const { standing } = summaries.peek().get(id) ?? {};
+  return standing !== undefined && (standing.kit === undefined || standing.kit === kitMark());
+}
+
+async function settledFromStore(id: string): Promise<SummaryRecord | undefined> {
+  const before = summaries.peek().get(id);
+  const { records } = await loadChain(id);
+  const links = [...records].sort((a, b) => a.made.localeCompare(b.made));
+  const part = parts.peek().get(id);
+  // Somebody may have opened it meanwhile.
+  if (part === undefined || chain.peek()?.part === id) return undefined;
+  if (summaries.peek().get(id) !== before) return undefined;
+  const standing = standingOf(latestInspection(links), part.entry, workOutFlat);
+  return standing && summaryOf(id, standing);
+}
+
+/** What the latest readings say; undefined while the form in them has yet to be reckoned with. */
+export function standingOf(
+  last: InspectionRecord | undefined,
+  entry: PartEntry,
+  work = workOut,
+): Standing | undefined {
+  if (last === undefined) return { probabilities: [], notFixed: entry.requirements.length };
+  const { answer } = work(last, entry);
+  const kit = last.closed === undefined ? { kit: kitMark() } : {};
+  const read = { read: last.made, ...kit };
+  if (answer === undefined) {
+    return { ...read, probabilities: [], notFixed: entry.requirements.length };
+  }
+  const fixed = answer.findings.filter((finding) => finding.fixed);
+  if (fixed.some(({ formPoints, withForm }) => formPoints.length > 0 && !withForm)) {
+    return undefined;
+  }
+  const notFixed = answer.findings.length - fixed.length;
+  return { ...read, probabilities: fixed.map(({ probability }) => probability), notFixed };
+}
+
+/** A number that changes with the kit in use. */
+function kitMark(): number {
+  return hashOfBytes(new TextEncoder().encode(JSON.stringify(shop.peek().kit)));
+}
+
+function summaryOf(part: string, standing: Standing): SummaryRecord {
+  return { ...newRecord(), kind: 'summary', part, standing };
+}
+
+function put(changed: readonly SummaryRecord[]): void {
+  keep(changed);
+  showSummaries(changed);
+}

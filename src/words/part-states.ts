@@ -1,0 +1,14 @@
+/** What the list calls where a part stands. */
+export const STATE_LABELS = {
+  'needs work': 'Needs work',
+  'too close': 'Too close',
+  in: 'In',
+  'not read': 'Not read',
+} as const;
+
+/** How many parts are in sight, out of how many: '30 of 5,000 parts', '1 part'. */
+export function countInWords(shown: number, found: number): string {
+  const all = found.toLocaleString('en-GB');
+  const parts = found === 1 ? 'part' : 'parts';
+  return shown < found ? `${shown} of ${all} ${parts}` : `${all} ${parts}`;
+}
