@@ -1,0 +1,92 @@
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { chain, changeSetups, latestInspection, openChain } from '../../src/state/chain';
+import { settleAll, settleOpenPart, standingOf } from '../../src/state/settling';
+import { openShop, parts, putPart } from '../../src/state/shop';
+import { summaries } from '../../src/state/summaries';
+import type { InspectionRecord } from '../../src/store/records';
+import { loadSummaries, save } from '../../src/store/shop-store';
+import { noseSetup } from '../entry/support/setups';
+import { part } from '../store/support/samples';
+import { saving, startAfresh } from './support/fresh';
+import { failOnceAt } from './support/full-disk';
+import { BLOCK, compared } from './support/inspections';
+
+const PART = { ...part('p'), entry: BLOCK };
+
+beforeEach(async () => {
+  await startAfresh();
+  summaries.value = new Map();
+  await save([PART, compared('i', '34', '31')]);
+  await openShop();
+});
+
+const latest = () => latestInspection(chain.value?.links ?? []) as InspectionRecord;
+
+describe('where a part stands', () => {
+  it('is worked out for the list, and written beside the part', async () => {
+    await settleAll(['p'], () => true);
+    await saving('saved');
+    const known = summaries.value.get('p');
+    // 1.82 µm of 5, with little doubt.
+    expect(known?.standing?.probabilities).toEqual([expect.any(Number), expect.any(Number)]);
+    expect(known?.standing?.probabilities[0]).toBeGreaterThan(0.95);
+    expect(known?.standing).toMatchObject({ read: compared('i', '', '').made, notFixed: 0 });
+    expect((await loadSummaries()).records).toEqual([known]);
+  });
+
+  it('is no longer said from the first keystroke on, in the transaction that writes it', async () => {
+    await settleAll(['p'], () => true);
+    await openChain('p');
+    await saving('saved');
+    changeSetups(latest(), () => [noseSetup()]);
+    expect(summaries.value.get('p')?.standing).toBeUndefined();
+    await saving('saved');
+    expect((await loadSummaries()).records[0]?.standing).toBeUndefined();
+  });
+
+  it('stays said where the keystroke could not be written', async () => {
+    await settleAll(['p'], () => true);
+    await openChain('p');
+    await saving('saved');
+    failOnceAt('i');
+    changeSetups(latest(), () => [noseSetup()]);
+    await saving('not saved');
+    expect((await loadSummaries()).records[0]?.standing).toBeDefined();
+  });
+
+  it('is worked out anew when the part is left, whatever was said before', async () => {
+    const wrong = { probabilities: [0], notFixed: 7 };
+    summaries.value = new Map([
+      ['p', { ...part('p'), kind: 'summary', part: 'p', standing: wrong }],
+    ]);
+    await openChain('p');
+    settleOpenPart('p')();
+    expect(summaries.value.get('p')?.standing).toEqual(standingOf(latest(), BLOCK));
+    expect(summaries.value.get('p')?.standing?.notFixed).toBe(0);
+    await saving('saved');
+  });
+
+  it('is not known any more with another drawing, and stays known with another place', async () => {
+    await settleAll(['p'], () => true);
+    const known = parts.value.get('p')!;
+    putPart({ ...known, archived: { at: known.made } });
+    expect(summaries.value.get('p')?.standing).toBeDefined();
+    putPart({ ...known, entry: { ...BLOCK, requirements: [] } });
+    expect(summaries.value.get('p')?.standing).toBeUndefined();
+    await saving('saved');
+  });
+
+  it('is not said of a part that was changed while it was worked out', async () => {
+    const working = settleAll(['p'], () => true);
+    putPart({ ...PART, entry: { ...BLOCK, requirements: [] } });
+    await working;
+    expect(summaries.value.get('p')?.standing).toBeUndefined();
+    await saving('saved');
+    expect((await loadSummaries()).records[0]?.standing).toBeUndefined();
+  });
+});
+
+it('a part that was never read is not read', () => {
+  expect(standingOf(undefined, BLOCK)).toEqual({ probabilities: [], notFixed: 2 });
+  vi.useRealTimers();
+});
