@@ -20,6 +20,9 @@ const RecordScreen = lazy(
 );
 const TableScreen = lazy(async () => (await import('./screens/table/table-screen')).TableScreen);
 const WorkScreen = lazy(async () => (await import('./screens/work/work-screen')).WorkScreen);
+const ComparatorsScreen = lazy(
+  async () => (await import('./screens/comparators-screen')).ComparatorsScreen,
+);
 const CompareScreen = lazy(
   async () => (await import('./screens/story/compare-screen')).CompareScreen,
 );
@@ -44,6 +47,7 @@ export function App() {
         <Route path={ROUTES.record} component={RecordScreen} />
         <Route path={ROUTES.table} component={TableScreen} />
         <Route path={ROUTES.work} component={WorkScreen} />
+        <Route path={ROUTES.comparators} component={ComparatorsScreen} />
         <Route path={ROUTES.compare} component={CompareScreen} />
         <Route default component={Lost} />
       </Router>

@@ -1,11 +1,30 @@
+import { useMemo } from 'preact/hooks';
 import { expanded } from '../core/statistics/coverage';
+import { fromMicrometres } from '../core/units/length';
 import { type WayOfWorking, wayName } from '../entry/way-of-working';
-import { countAgain, type LearnedPass, learnedRate, leaveOut, passes } from '../state/learning';
+import {
+  countAgain,
+  driftOfWay,
+  type LearnedPass,
+  learnedRate,
+  leaveOut,
+  passes,
+} from '../state/learning';
 import { learnAnew, shop, takeBackLearningAnew } from '../state/shop';
+import type { ChartData } from '../widgets/charts/chart-data';
+import { HistoryChart } from '../widgets/charts/history-chart';
 import { Page } from '../widgets/page';
 import { withDoubt } from '../words/numbers';
-import { moment } from '../words/time';
-import { rateBasisInWords, typicalInWords } from '../words/work';
+import { day, moment } from '../words/time';
+import {
+  driftInWords,
+  passRate,
+  rateBasisInWords,
+  rateUnit,
+  scatterInWords,
+  spokenRate,
+  typicalInWords,
+} from '../words/work';
 import { useGatheredPasses } from './gathered-passes';
 import { to } from './paths';
 import { METHOD_NAMES } from './work/method-names';
@@ -48,6 +67,9 @@ function WaySheet({ name, way }: WaySheetProps) {
       <h2>{title}</h2>
       <p class="big-number">{typicalInWords(rate, way.unit, deviation)}</p>
       <p class="soft small">{rateBasisInWords(rate)}</p>
+      {own.length > 0 && <p class="soft small">{scatterInWords(rate)}</p>}
+      {own.length > 0 && <p>{driftInWords(driftOfWay(way))}</p>}
+      {own.length > 1 && <PassesChart title={title} own={own} typical={rate.typical.median} />}
       <ul class="effects small">
         {own.map((pass) => (
           <PassLine key={pass.work.id} pass={pass} />
@@ -67,6 +89,39 @@ function WaySheet({ name, way }: WaySheetProps) {
       )}
     </section>
   );
+}
+
+interface PassesChartProps {
+  readonly title: string;
+  readonly own: readonly LearnedPass[];
+  /** µm of wedge per second or stroke. */
+  readonly typical: number;
+}
+
+/** The rate of each pass in the order of time, beside the typical one. */
+function PassesChart({ title, own, typical }: PassesChartProps) {
+  const { deviation: unit } = shop.value.units;
+  const said = own.map(({ work, wedge, counts }) => `${work.id} ${wedge} ${counts}`).join();
+  const data = useMemo((): ChartData => {
+    const points = own.map((pass) => {
+      const rate = passRate(pass);
+      return {
+        name: day(pass.work.made),
+        value: fromMicrometres(rate.value, unit),
+        expanded: fromMicrometres(rate.expanded, unit),
+        kind: pass.counts ? ('plain' as const) : ('left out' as const),
+        text: `${moment(pass.work.made)}: ${withDoubt(rate.value, rate.expanded, unit)}`,
+      };
+    });
+    const value = fromMicrometres(spokenRate(typical), unit);
+    return {
+      unit: rateUnit(own[0]?.way.unit ?? 'seconds', unit),
+      points,
+      levels: [{ value, from: 0, to: points.length - 1, kind: 'centre' }],
+      marks: [],
+    };
+  }, [said, typical, unit]);
+  return <HistoryChart data={data} label={`${title}: the rate of ${own.length} passes in time`} />;
 }
 
 /** One pass, and whether it counts. */

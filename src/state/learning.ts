@@ -1,4 +1,5 @@
 import { computed, signal } from '@preact/signals';
+import { type Drift, driftOf } from '../core/correction/rates/drift';
 import { type LearnedRate, learnRate } from '../core/correction/rates/learn-rate';
 import type { Pass } from '../core/correction/rates/pass';
 import { priorRate } from '../core/correction/rates/prior';
@@ -146,6 +147,13 @@ export function learnedRate(way: WayOfWorking, without?: string): LearnedRate {
     (pass) => pass.counts && wayName(pass.way) === name && pass.work.id !== without,
   );
   return rateFrom(own, way);
+}
+
+/** Whether the passes of `way` that count become slower or faster; undefined while they are too few to tell. */
+export function driftOfWay(way: WayOfWorking): Drift | undefined {
+  const name = wayName(way);
+  const own = passes.value.filter((pass) => pass.counts && wayName(pass.way) === name);
+  return driftOf(own, learnedRate(way));
 }
 
 /** Learning takes integrals: the same passes are not learned from twice. */

@@ -204,3 +204,16 @@ export function takeBackLearningAnew(way: string): void {
   const { [way]: _, ...others } = shop.value.learnedSince ?? {};
   putShop({ learnedSince: others });
 }
+
+/** Lets a new run begin for a comparator: it was set anew. */
+export function setAnew(comparator: string): void {
+  const before = shop.value.setAnew ?? {};
+  putShop({ setAnew: { ...before, [comparator]: [...(before[comparator] ?? []), now()] } });
+}
+
+/** Takes back that it was set anew the last time. */
+export function takeBackSetAnew(comparator: string): void {
+  const { [comparator]: times = [], ...others } = shop.value.setAnew ?? {};
+  const rest = times.slice(0, -1);
+  putShop({ setAnew: rest.length === 0 ? others : { ...others, [comparator]: rest } });
+}

@@ -1,6 +1,8 @@
 import type { Rate } from '../core/correction/rate';
+import type { Drift } from '../core/correction/rates/drift';
 import type { LearnedRate, Range } from '../core/correction/rates/learn-rate';
 import type { NextPass } from '../core/correction/rates/next-pass';
+import type { Pass } from '../core/correction/rates/pass';
 import { expanded } from '../core/statistics/coverage';
 import type { LengthUnit } from '../core/units/length';
 import { deviation, deviationNumber, withDoubt } from './numbers';
@@ -35,6 +37,38 @@ export function rateBasisInWords({ priorAlone, basis, passes }: LearnedRate): st
       : 'common practice for aluminium (no source), and nothing is known of this material and abrasive: so it is wide';
   if (priorAlone) return `No pass of yours tells it yet: from ${practice}.`;
   return `From ${passes === 1 ? 'one pass' : `${passes} passes`} of yours, begun from ${practice}.`;
+}
+
+/** Whether the passes drift, as a sentence; undefined ones are too few to tell. */
+export function driftInWords(drift: Drift | undefined): string {
+  if (drift === undefined) return 'Too few passes to tell whether it becomes slower or faster.';
+  if (drift.sense === 'none') return `No drift in the last ${drift.passes} passes.`;
+  const likely = drift.sense === 'slower' ? ': paper that wears or clogs does so' : '';
+  return `It becomes ${drift.sense} from pass to pass${likely}.`;
+}
+
+/** How much single passes scatter: two of three lie within the factor. */
+export function scatterInWords({ scatter }: Pick<LearnedRate, 'scatter'>): string {
+  return `Single passes scatter: two of three lie within ${Math.exp(scatter).toFixed(2)} times the typical rate, up or down.`;
+}
+
+/** The rate of one pass as the shop speaks of it, in µm in so many seconds or strokes, with its expanded uncertainty. */
+export function passRate({ wedge, amount, ...doubt }: Pass): {
+  readonly value: number;
+  readonly expanded: number;
+} {
+  const spoken = SPOKEN / amount;
+  return { value: wedge * spoken, expanded: expanded(doubt) * spoken };
+}
+
+/** The unit of that, at an axis: 'µm in 10 seconds'. */
+export function rateUnit(per: Count, unit: LengthUnit): string {
+  return `${unit} in ${SPOKEN} ${per}`;
+}
+
+/** A rate per second or stroke as the shop speaks of it. */
+export function spokenRate(rate: number): number {
+  return rate * SPOKEN;
 }
 
 /** How long to work before measuring again. */

@@ -30,6 +30,18 @@ export function individualsChart(readings: readonly number[]): IndividualsChart 
   return { centre, meanMovingRange, lower: centre - reach, upper: centre + reach };
 }
 
+/**
+ * The same with the readings outside its limits left out of the limits, once: what made them stand
+ * outside is no part of how the readings usually scatter. Common practice where limits are first set
+ * up.
+ */
+export function chartOfUsual(readings: readonly number[]): IndividualsChart | undefined {
+  const chart = individualsChart(readings);
+  if (chart === undefined) return undefined;
+  const outside = new Set(outOfLimits(readings, chart));
+  return individualsChart(readings.filter((_, place) => !outside.has(place))) ?? chart;
+}
+
 /** Places, from 0, of the readings that lie outside the limits of `chart`; on a limit is inside. */
 export function outOfLimits(
   readings: readonly number[],

@@ -41,6 +41,9 @@ export function WorkingLimitsSheet() {
       <a class="button" href={to.rates()}>
         How fast your papers cut
       </a>
+      <a class="button" href={to.comparators()}>
+        Whether the comparators have moved
+      </a>
     </section>
   );
 }

@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { individualsChart, outOfLimits } from '../../../src/core/statistics/control-chart';
+import {
+  chartOfUsual,
+  individualsChart,
+  outOfLimits,
+} from '../../../src/core/statistics/control-chart';
 import { expectClose } from '../support/close';
 import { known } from '../support/known';
 import { INDIVIDUALS } from './reference/individuals';
@@ -67,4 +71,12 @@ describe('an individuals chart', () => {
   it.each([Number.NaN, Number.POSITIVE_INFINITY])('is refused with a reading of %d', (bad) => {
     expect(() => individualsChart([1, bad, 2])).toThrow(RangeError);
   });
+});
+
+it('readings outside the limits are left out of the limits once', () => {
+  const usual = [3, 3.1, 2.9, 3, 3.1, 2.9, 3, 3.1, 2.9, 3, 3.1];
+  expect(outOfLimits([...usual, 9], known(individualsChart([...usual, 9])))).toEqual([11]);
+  expect(chartOfUsual([...usual, 9])).toEqual(individualsChart(usual));
+  expect(chartOfUsual(INDIVIDUALS.readings)).toEqual(individualsChart(INDIVIDUALS.readings));
+  expect(chartOfUsual([5])).toBeUndefined();
 });

@@ -1,0 +1,75 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import {
+  comparatorHistories,
+  currentRun,
+  foundBy,
+  gatherComparators,
+} from '../../src/state/comparators';
+import { openShop, setAnew, shop, takeBackSetAnew } from '../../src/state/shop';
+import type { InspectionRecord } from '../../src/store/records';
+import { save } from '../../src/store/shop-store';
+import { part } from '../store/support/samples';
+import { saving, startAfresh } from './support/fresh';
+import { BLOCK, compared } from './support/inspections';
+
+const PART = { ...part('p'), entry: BLOCK };
+const NAME = 'Nose at 6 mm, indicator at 80 mm';
+
+/** Read on the hour and finished with `zero` as the mean of both sides. */
+const at = (hour: number, zero: number): InspectionRecord => {
+  const made = `2024-03-05T${String(hour).padStart(2, '0')}:00:00.000Z`;
+  const read = compared(`i${hour}`, String(zero + 1), String(zero - 1));
+  return { ...read, made, closed: { at: made, part: BLOCK, kit: shop.value.kit } };
+};
+
+beforeEach(startAfresh);
+
+async function gather(...inspections: readonly InspectionRecord[]) {
+  await save([PART, ...inspections]);
+  await openShop();
+  await gatherComparators(() => true);
+  const [history] = comparatorHistories();
+  if (history === undefined) throw new Error('Nothing was found');
+  return history;
+}
+
+describe('the history of a comparator', () => {
+  it('has the zero of each finished inspection, half of what both sides show, in the order of time', async () => {
+    const history = await gather(at(9, 3.5), at(8, 3), at(10, 4));
+    expect(history).toMatchObject({ name: NAME, kind: 'zero' });
+    expect(history.points.map(({ value }) => value)).toEqual(
+      [3, 3.5, 4].map((zero) => expect.closeTo(zero, 9)),
+    );
+    const { chart, signals, lastGood } = currentRun(history);
+    // Steps of 0.5: 3.5 ± 3 · 0.5/1.128.
+    expect(chart?.upper).toBeCloseTo(3.5 + 1.5 / 1.128, 9);
+    expect(signals).toEqual([]);
+    expect(lastGood?.inspection).toBe('i10');
+  });
+
+  it('tells that it has moved, and when it was last found good', async () => {
+    const zeros = [3, 3.1, 2.9, 3, 3.1, 2.9, 3, 3.1, 2.9, 3, 3.1, 9];
+    const { signals, lastGood } = currentRun(
+      await gather(...zeros.map((zero, hour) => at(hour, zero))),
+    );
+    expect(signals.map(({ rule }) => rule)).toContain('beyond the limits');
+    expect(lastGood?.inspection).toBe('i10');
+  });
+
+  it('begins a new run where it was set anew, until that is taken back', async () => {
+    // The clock stands at 14:07.
+    const history = await gather(at(8, 3), at(9, 3), at(20, 7));
+    setAnew(history.name);
+    expect(currentRun(history).points.map(({ inspection }) => inspection)).toEqual(['i20']);
+    expect(currentRun(history).chart).toBeUndefined();
+    takeBackSetAnew(history.name);
+    expect(currentRun(history).points).toHaveLength(3);
+    await saving('saved');
+  });
+});
+
+it('readings that are still open and fix less than is asked say nothing of the comparator', () => {
+  const word = compared('i', '34', '31').setups.slice(0, 1);
+  expect(foundBy({ ...compared('i', '34', '31'), setups: word }, PART)).toEqual([]);
+  expect(foundBy(compared('i', '34', '31'), PART)).toHaveLength(1);
+});
