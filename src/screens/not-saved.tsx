@@ -1,6 +1,6 @@
 import { unsavedFile } from '../state/unsaved-file';
 import type { Refusal } from '../store/storage-error';
-import { saveAsFile } from '../widgets/save-as-file';
+import { saveFile } from '../widgets/share-file';
 
 const WHY: Readonly<Record<Refusal, string>> = {
   full: 'this device has no room left. Free some space',
@@ -21,7 +21,7 @@ export function NotSaved({ refusal }: { readonly refusal: Refusal }) {
         <b>Not saved:</b> {WHY[refusal]}. Keep this page open: it tries again by itself. To be safe,
         take what was typed out as a file.
       </span>
-      <button type="button" class="button" onClick={() => saveAsFile(unsavedFile())}>
+      <button type="button" class="button" onClick={() => void unsavedFile().then(saveFile)}>
         Save as a file
       </button>
     </p>

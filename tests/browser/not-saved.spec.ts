@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { gunzipSync } from 'node:zlib';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { describePart, readBothSides, sides, takeAsParallel, type } from './shop-floor';
 
@@ -7,11 +8,11 @@ const FIRST = { nose: '6', indicator: '80', right: '34', left: '31' };
 const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
 const notSaved = (page: Page) => page.locator('.notice').filter({ hasText: 'Not saved:' });
 
-/** The file that the notice offers, as it was saved. */
+/** The backup that the notice offers, unpacked. */
 async function fileOf(page: Page): Promise<string> {
   const coming = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as a file' }).click();
-  return readFileSync(await (await coming).path(), 'utf8');
+  return gunzipSync(readFileSync(await (await coming).path())).toString();
 }
 
 /** A page of the same origin that is not the app. */
@@ -34,8 +35,8 @@ test('a full disk is told at once, and what was typed is saved when there is roo
   // Nothing stands still meanwhile.
   await expect(sides(page)).toContainText('Right leans out at the top');
   const text = await fileOf(page);
-  expect(text).toContain('"text": "29"');
-  expect(text).toContain('"text": "41"');
+  expect(text).toContain('"text":"29"');
+  expect(text).toContain('"text":"41"');
   expect(text).toContain('Example block');
   await disk.send('Storage.overrideQuotaForOrigin', { origin: baseURL ?? '' });
   await expect(notSaved(page)).toHaveCount(0);
@@ -61,7 +62,7 @@ test('a database that stands still is told, and what was typed is saved when it 
   });
   await type(page, 'Left side', '29');
   await expect(notSaved(page)).toContainText('does not answer');
-  expect(await fileOf(page)).toContain('"text": "29"');
+  expect(await fileOf(page)).toContain('"text":"29"');
   await other.evaluate(() => (window as unknown as { held: IDBDatabase }).held.close());
   await expect(notSaved(page)).toHaveCount(0);
 });
@@ -86,7 +87,7 @@ test('a database that a newer version has taken over is told, and nothing is los
   expect(keys).toBeGreaterThan(1);
   await type(page, 'Left side', '29');
   await expect(notSaved(page)).toContainText('a newer version of the app');
-  expect(await fileOf(page)).toContain('"text": "29"');
+  expect(await fileOf(page)).toContain('"text":"29"');
 });
 
 test('where the browser has no database the whole job works, and can be taken out as a file', async ({
