@@ -1,6 +1,9 @@
 /** The folder of the site that the app is served from, with a slash at both ends. */
 const BASE = import.meta.env.BASE_URL;
 
+/** A file of the build, not a screen. */
+export const LICENCES = `${BASE}licences.txt`;
+
 /** Patterns of the router. */
 export const ROUTES = {
   bench: BASE,

@@ -4,7 +4,7 @@ import { readKit } from '../../entry/read-kit';
 import { setKit, shop } from '../../state/shop';
 import { offlineReady } from '../../updates';
 import { Page } from '../../widgets/page';
-import { to } from '../paths';
+import { LICENCES, to } from '../paths';
 import { UnitChoices } from '../units-button';
 import { KitFigures } from './kit-figures';
 import { KitItems } from './kit-items';
@@ -47,7 +47,10 @@ export function KitScreen() {
         Highedge {__APP_VERSION__}.{' '}
         {offlineReady.value
           ? 'All of it is on this device: it works without a network.'
-          : 'Not yet all on this device: keep the network until it is.'}
+          : 'Not yet all on this device: keep the network until it is.'}{' '}
+        <a href={LICENCES} target="_blank" rel="noreferrer">
+          Licences of what it is made of
+        </a>
       </p>
     </Page>
   );
