@@ -102,6 +102,23 @@ describe('a few repeats', () => {
     expectClose(kitOf(edge * 1.001).seating, edge * 1.001 * AT_EDGE);
   });
 
+  it('check single readings too, once there are enough of them', () => {
+    // As above: 2 + 2 in squares, with eight degrees of freedom.
+    const five = [33, 35, 34, 34, 34];
+    const many = [...seated('right', five), ...seated('left', five)];
+    const kit = { ...DEFAULT_KIT, seating: 30 };
+    const judged = kitForChecks(kit, many, BLOCK);
+    expectClose(judged.seating, Math.sqrt((2 + 2) / 8) * AT_EDGE);
+    expect(judged.seatingDegrees).toBe(8);
+    // Two degrees of freedom know less than what is stated, however wide it is.
+    const few = [...seated('right', [33, 35, 34]), ...seated('left', [31])];
+    expect(kitForChecks(kit, few, BLOCK)).toEqual(kit);
+    // Two that are surely worse than what is stated widen the results, and still judge no reading.
+    const apart = [...seated('right', [14, 54, 34]), ...seated('left', [31])];
+    expect(withObservedSeating(DEFAULT_KIT, apart, BLOCK).seating).toBeGreaterThan(10);
+    expect(kitForChecks(DEFAULT_KIT, apart, BLOCK)).toEqual(DEFAULT_KIT);
+  });
+
   it('that are bad do not blunt the checks', () => {
     const readings = [...seated('right', [34, 34, 54]), ...seated('left', [31, 31, 31])];
     expect(withObservedSeating(DEFAULT_KIT, readings, BLOCK).seating).toBeGreaterThan(5);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adjust } from '../../../src/core/adjustment/adjustment';
-import { outOfSquare } from '../../../src/core/part/face-errors';
+import { outOfSquare, taper } from '../../../src/core/part/face-errors';
 import type { Face } from '../../../src/core/part/faces';
 import { type LinearForm, unknown } from '../../../src/core/part/linear-form';
 import type { Cause } from '../../../src/core/readings/equation';
@@ -53,8 +53,11 @@ describe('a lever at an angle', () => {
       LEVER_TABLES.angles.forEach((angle, at) => {
         const { value, components } = equationAt(read(1), angle);
         expect(value.toFixed(2)).toBe(LEVER_TABLES.rounded[at]);
-        const straight = equationAt(read(1), 0).components[0]!.standard;
-        expectClose(components[0]!.standard, value * straight);
+        // Resolution and error of the indicator.
+        for (const which of [0, 1]) {
+          const straight = equationAt(read(1), 0).components[which]!.standard;
+          expectClose(components[which]!.standard, value * straight);
+        }
       });
       for (const { reading, angle, movement } of LEVER_EXAMPLES) {
         expect(equationAt(read(reading), angle).value.toFixed(4)).toBe(movement);
@@ -71,6 +74,41 @@ describe('a lever at an angle', () => {
     expectClose(effect(34, 31), (3 * one) / 148, RELATIVE);
     expectClose(effect(20, -20), (40 * one) / 148, RELATIVE);
     expect(effect(34, 34)).toBeLessThan(1e-12);
+  });
+});
+
+describe('an indicator over the top', () => {
+  const growing = taper('right', 'top');
+  const values = [
+    [-40, 0],
+    [40, 8],
+  ] as const;
+  const byMicrometer = values.map(([z, value]) => micrometer('right', { z }, value));
+  const overTop = values.map(([z, value]): Reading => {
+    const place = { placing: 'p', face: 'right' as Face, point: { ...CENTRE, z } };
+    return { kind: 'over the top', id: `over the top at ${z}`, ...place, value };
+  });
+
+  it.each([
+    ['height setting', { heightSetting: 0.3 }, ((8 / 80) * 0.3 * Math.SQRT2) / 80],
+    ['warmth', { warmth: 0.1 }, undefined],
+  ] as const)(
+    'shares with the micrometer what its places are doubted for: %s',
+    (cause, kit, by) => {
+      const effect = effectOn(growing, cause, overTop, kit);
+      expectClose(effect, effectOn(growing, cause, byMicrometer, kit), RELATIVE);
+      expect(effect).toBeGreaterThan(0);
+      if (by !== undefined) expectClose(effect, by, RELATIVE);
+    },
+  );
+
+  it('has a lever whose angle is off for all of its places alike', () => {
+    const kit = { leverAngle: 20, leverWithin: 5 };
+    expectClose(
+      effectOn(growing, 'lever angle', overTop, kit),
+      leverUncertainty(8, 20, 5) / 80,
+      RELATIVE,
+    );
   });
 });
 
