@@ -1,0 +1,16 @@
+import { defineConfig } from 'vitest/config';
+
+/** The tests that a mutation run goes by: those of the core that take a second or two. */
+export default defineConfig({
+  test: {
+    environment: 'node',
+    include: [
+      'tests/core/{part,units,readings,zones}/*.test.ts',
+      'tests/core/adjustment/{adjustment,budget,alternatives}.test.ts',
+      'tests/core/verdict/{conformity,probability}.test.ts',
+      'tests/core/correction/{removal,press-point,outcome,expected-verdict}.test.ts',
+      'tests/core/inspection/{worked-*,four-sides,reversals,uncertainty,repeats,names}.test.ts',
+    ],
+    testTimeout: 120_000,
+  },
+});
