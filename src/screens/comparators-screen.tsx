@@ -45,7 +45,7 @@ export function ComparatorsScreen() {
 }
 
 function ComparatorSheet({ history }: { readonly history: ComparatorHistory }) {
-  const { name, kind } = history;
+  const { name, title, kind } = history;
   const { deviation } = shop.value.units;
   const run = currentRun(history);
   const data = useMemo(
@@ -53,8 +53,8 @@ function ComparatorSheet({ history }: { readonly history: ComparatorHistory }) {
     [run.points.length, run.points.at(-1)?.at, run.setAnew, deviation],
   );
   return (
-    <section class="sheet" aria-label={name}>
-      <h2>{name}</h2>
+    <section class="sheet" aria-label={title}>
+      <h2>{title}</h2>
       <p class="soft small">
         {kind === 'zero'
           ? 'What it would show on a truly square block, at each check.'
@@ -64,7 +64,7 @@ function ComparatorSheet({ history }: { readonly history: ComparatorHistory }) {
       {run.points.length > 0 && (
         <HistoryChart
           data={data}
-          label={`${name}: ${run.points.length} checks. Last: ${data.points.at(-1)?.text}`}
+          label={`${title}: ${run.points.length} checks. Last: ${data.points.at(-1)?.text}`}
         />
       )}
       {run.chart !== undefined && <p class="soft small">{limitsInWords(run.points.length)}</p>}

@@ -22,8 +22,10 @@ export interface ComparatorPoint {
 
 /** All that is known of one comparator setting or column, the oldest first. */
 export interface ComparatorHistory {
-  /** Its own name, which it is filed under. */
+  /** What it is filed under. */
   readonly name: string;
+  /** What it is called. */
+  readonly title: string;
   readonly kind: 'zero' | 'lean';
   readonly points: readonly ComparatorPoint[];
 }
@@ -36,15 +38,17 @@ const gathered = signal<ReadonlyMap<string, readonly Found[]>>(new Map());
 
 interface Found extends ComparatorPoint {
   readonly name: string;
+  readonly title: string;
   readonly kind: 'zero' | 'lean';
 }
 
 /** Every comparator setting and column of the shop, as far as its parts have been gone through. */
 export function comparatorHistories(): readonly ComparatorHistory[] {
   const all = [...gathered.value.values()].flat().sort((a, b) => a.at.localeCompare(b.at));
-  const names = new Map(all.map(({ name, kind }) => [name, kind]));
-  return [...names].map(([name, kind]) => {
-    return { name, kind, points: all.filter((found) => found.name === name) };
+  // The last of each has the name that it goes by now.
+  const latest = new Map(all.map((found) => [found.name, found]));
+  return [...latest.values()].map(({ name, title, kind }) => {
+    return { name, title, kind, points: all.filter((found) => found.name === name) };
   });
 }
 
@@ -83,19 +87,25 @@ export function foundBy(inspection: InspectionRecord, part: PartRecord): readonl
     const told = scaledEstimate(estimate, kind === 'lean' ? LEAN_OVER : 1);
     const at = inspection.closed?.at ?? inspection.made;
     const point = { at, part, inspection: inspection.id };
-    return [
-      { ...point, kind, name: settingName(setup), value: told.value, expanded: expanded(told) },
-    ];
+    return [{ ...point, kind, ...filedAs(setup), value: told.value, expanded: expanded(told) }];
   });
 }
 
-/** A zero belongs to a setting: the heights of nose and indicator tell it. */
-function settingName(setup: SetupEntry): string {
-  if (setup.kind !== 'nose comparator') return 'Column';
+/**
+ * A zero belongs to a comparator at a setting, told by the heights of nose and indicator; a lean to a
+ * column. Which one it was is told where somebody has said so: it keeps its id under another name.
+ */
+function filedAs(setup: SetupEntry): { readonly name: string; readonly title: string } {
+  const instrument = 'instrument' in setup ? setup.instrument : undefined;
+  if (setup.kind !== 'nose comparator') {
+    return { name: instrument?.id ?? 'Column', title: instrument?.name ?? 'Column' };
+  }
   const [nose, indicator] = [setup.noseHeight, setup.indicatorHeight].map(
     ({ text, unit }) => `${text.trim()} ${unit}`,
   );
-  return `Nose at ${nose}, indicator at ${indicator}`;
+  const setting = `Nose at ${nose}, indicator at ${indicator}`;
+  if (instrument === undefined) return { name: setting, title: setting };
+  return { name: `${instrument.id}: ${setting}`, title: `${instrument.name}: ${setting}` };
 }
 
 /** A comparator since it was last set anew. */

@@ -68,6 +68,21 @@ describe('the history of a comparator', () => {
   });
 });
 
+it('a comparator that has a name is followed by itself, also once it is called otherwise', async () => {
+  const by = (hour: number, name: string): InspectionRecord => {
+    const read = at(hour, 3);
+    const setups = read.setups.map((setup) =>
+      setup.kind === 'nose comparator' ? { ...setup, instrument: { id: 'first', name } } : setup,
+    );
+    return { ...read, setups };
+  };
+  await gather(at(8, 5), by(9, 'Old name'), by(10, 'Square 1'));
+  expect(comparatorHistories().map(({ title, points }) => [title, points.length])).toEqual([
+    [NAME, 1],
+    [`Square 1: ${NAME}`, 2],
+  ]);
+});
+
 it('readings that are still open and fix less than is asked say nothing of the comparator', () => {
   const word = compared('i', '34', '31').setups.slice(0, 1);
   expect(foundBy({ ...compared('i', '34', '31'), setups: word }, PART)).toEqual([]);
