@@ -1,8 +1,8 @@
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
-import { pagePolicy, SECURITY_HEADERS } from './hosting/headers.ts';
-import { licences } from './hosting/licences.ts';
 import packageJson from './package.json' with { type: 'json' };
+import { pagePolicy, SECURITY_HEADERS } from './src/hosting/headers.ts';
+import { licences } from './src/hosting/licences.ts';
 
 /** The folder of the site that the app is served from, with a slash at both ends. */
 const base = process.env.HIGHEDGE_BASE ?? '/';

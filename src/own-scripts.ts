@@ -1,5 +1,5 @@
 /**
- * The one Trusted Types policy of the page (see hosting/headers.ts): workers are started from the
+ * The one Trusted Types policy of the page (see src/hosting/headers.ts): workers are started from the
  * app's own origin only, and no text becomes HTML or a script. Browsers without Trusted Types go by
  * the rest of the content security policy.
  */

@@ -1,6 +1,6 @@
 import { createServer } from 'node:http';
 import { expect, type Page, test } from '@playwright/test';
-import { SECURITY_HEADERS } from '../../hosting/headers';
+import { SECURITY_HEADERS } from '../../src/hosting/headers';
 import { untilReadyForOffline } from './offline';
 import { describePart, readBothSides, sides, takeAsParallel, type } from './shop-floor';
 

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { PAGE_POLICY, SECURITY_HEADERS } from '../../hosting/headers';
+import { PAGE_POLICY, SECURITY_HEADERS } from '../../src/hosting/headers';
 
-const blocks = [...readFileSync('hosting/README.md', 'utf8').matchAll(/```(\w+)\n(.*?)```/gs)].map(
-  ([, host, text]) => [host, text] as const,
-);
+const blocks = [
+  ...readFileSync('src/hosting/README.md', 'utf8').matchAll(/```(\w+)\n(.*?)```/gs),
+].map(([, host, text]) => [host, text] as const);
 
 test('no text becomes a script, and nothing comes from elsewhere', () => {
   const policy = SECURITY_HEADERS['Content-Security-Policy'];

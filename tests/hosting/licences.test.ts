@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { licencesOf } from '../../hosting/licences';
+import { licencesOf } from '../../src/hosting/licences';
 
 test('a package is named with its version, and its licence in full', () => {
   const text = licencesOf(['node_modules/preact']);
