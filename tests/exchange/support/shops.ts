@@ -152,9 +152,9 @@ const setup: fc.Arbitrary<SetupEntry> = fc.oneof(
   fc.record({ kind: fc.constant('assumed parallel'), id, faces: pair, within: typed }),
 ) as fc.Arbitrary<SetupEntry>;
 
-export const setups = fc.uniqueArray(setup, { selector: (one) => one.id, maxLength: 4 });
+const setups = fc.uniqueArray(setup, { selector: (one) => one.id, maxLength: 4 });
 
-export const partRecord = together<PartRecord>(
+const partRecord = together<PartRecord>(
   base,
   fc.record({ kind: fc.constant('part'), id, entry: partEntry, example: fc.boolean() }),
   maybe('closed', together(fc.record({ at: moment, inspection: id }), maybe('who', text))),
@@ -162,7 +162,7 @@ export const partRecord = together<PartRecord>(
   maybe('removed', at),
 );
 
-export const inspectionRecord = together<InspectionRecord>(
+const inspectionRecord = together<InspectionRecord>(
   base,
   fc.record({ kind: fc.constant('inspection'), id, part: id, setups }),
   maybe('leftOut', fc.dictionary(id, fc.record({ at: moment, why: text }), { maxKeys: 2 })),
@@ -181,7 +181,7 @@ export const inspectionRecord = together<InspectionRecord>(
   ),
 );
 
-export const workRecord = together<WorkRecord>(
+const workRecord = together<WorkRecord>(
   base,
   fc.record({
     kind: fc.constant('work'),
@@ -203,7 +203,7 @@ export const workRecord = together<WorkRecord>(
   maybe('notLearned', at),
 );
 
-export const shopRecord = together<ShopRecord>(
+const shopRecord = together<ShopRecord>(
   base,
   fc.record({ kind: fc.constant('shop'), kit, level: text }),
   fc.record({
@@ -226,7 +226,7 @@ export const shopRecord = together<ShopRecord>(
   ),
 );
 
-export const entered: fc.Arbitrary<EnteredRecord> = fc.oneof(
+const entered: fc.Arbitrary<EnteredRecord> = fc.oneof(
   partRecord,
   inspectionRecord,
   workRecord,
@@ -234,7 +234,7 @@ export const entered: fc.Arbitrary<EnteredRecord> = fc.oneof(
 );
 
 /** A version as the app makes it where somebody puts a slip right. */
-export function versionOf(record: EnteredRecord, made: string, why: string): VersionRecord {
+function versionOf(record: EnteredRecord, made: string, why: string): VersionRecord {
   return {
     ...{ format: FORMAT, made, changed: made, kind: 'version', why },
     ...{ of: keyOf(record), id: record.changed, record },
