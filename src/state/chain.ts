@@ -32,6 +32,7 @@ import {
   tellUnread,
 } from './shop';
 import { unsettled } from './summaries';
+import { noteChange, noteConversion, withoutLastChange } from './undo';
 import { showVersions, versionOf, versions } from './versions';
 
 /** One link of a part's chain. */
@@ -131,6 +132,14 @@ function putLinks(part: string, links: readonly Link[]): void {
   showLinks(part, changed);
 }
 
+/** Puts `after` in the place of `before`, so that it can be taken back. */
+function putChange(before: InspectionRecord, after: InspectionRecord): void {
+  const changed = changedNow(after);
+  noteChange(before, changed);
+  keep([changed]);
+  showLinks(changed.part, [changed]);
+}
+
 function showLinks(part: string, changed: readonly Link[]): void {
   const links = chain.value?.part === part ? chain.value.links : [];
   const byId = new Map(links.map((link) => [link.id, link]));
@@ -183,6 +192,19 @@ export function latestInspection(links: readonly Link[]): InspectionRecord | und
   return links.findLast((link): link is InspectionRecord => link.kind === 'inspection');
 }
 
+/** The inspection that came before another one of the same part. */
+export function inspectionBefore(
+  { id }: InspectionRecord,
+  links: readonly Link[],
+): InspectionRecord | undefined {
+  return latestInspection(
+    links.slice(
+      0,
+      links.findIndex((link) => link.id === id),
+    ),
+  );
+}
+
 /** The same inspection as it is by now: a screen may still show what it was a moment ago. */
 function asItIs(inspection: InspectionRecord): InspectionRecord {
   return within(chain.peek(), inspection);
@@ -207,7 +229,25 @@ export function changeSetups(
   const now = asItIs(inspection);
   // A screen may not have drawn yet that they are finished.
   if (now.closed !== undefined) return;
-  putLinks(now.part, [{ ...now, setups: change(now.setups) }]);
+  putChange(now, { ...now, setups: change(now.setups) });
+}
+
+/** Puts what is typed into other units: that is no change to take back, and what was before goes along. */
+export function convertSetups(
+  inspection: InspectionRecord,
+  convert: (setups: readonly SetupEntry[]) => readonly SetupEntry[],
+): void {
+  const now = asItIs(inspection);
+  if (now.closed !== undefined) return;
+  const converted = { ...now, setups: convert(now.setups) };
+  noteConversion(now, converted, convert);
+  putLinks(now.part, [converted]);
+}
+
+/** Takes the last change at the plate back: what was typed, added, removed or left out. */
+export function undo(inspection: InspectionRecord): void {
+  const before = withoutLastChange(asItIs(inspection));
+  if (before !== undefined) putLinks(before.part, [before]);
 }
 
 /** Changes one setup, from what it is by now; none where it has been taken away since. */
@@ -227,7 +267,7 @@ export function leaveOut(inspection: InspectionRecord, reading: string, why: str
   const current = asItIs(inspection);
   if (current.closed !== undefined) return;
   const leftOut = { ...current.leftOut, [reading]: { at: now(), why } };
-  putLinks(current.part, [{ ...current, leftOut }]);
+  putChange(current, { ...current, leftOut });
 }
 
 /** Takes a reading back into the reckoning. */
@@ -235,7 +275,7 @@ export function putBack(inspection: InspectionRecord, reading: string): void {
   const current = asItIs(inspection);
   if (current.closed !== undefined) return;
   const { [reading]: _, ...leftOut } = current.leftOut ?? {};
-  putLinks(current.part, [{ ...current, leftOut }]);
+  putChange(current, { ...current, leftOut });
 }
 
 /** Shows a guide or a reminder no more with this inspection. */

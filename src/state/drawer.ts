@@ -5,7 +5,7 @@ import { hasItem, type KitItem, withItem, withoutItem } from '../entry/kit-items
 import { problemsOf } from '../entry/read-instrument';
 import { onChangeOfKit } from '../entry/read-with';
 import type { InspectionRecord } from '../store/records';
-import { changeSetups } from './chain';
+import { convertSetups } from './chain';
 import { kitName, newId, putShop, setKit, shop, takeKit } from './shop';
 
 /** The shop's instruments, plates and abrasives, in the order they came. */
@@ -58,7 +58,8 @@ export function takeKitAtPlate(index: number, inspection: InspectionRecord): voi
   const before = { kit: shop.value.kit, name: kitName.value };
   takeKit(index);
   const { kit } = shop.value;
-  changeSetups(inspection, (setups) =>
+  // No change to take back: what was read with the kit before stays marked with it, whatever is taken back.
+  convertSetups(inspection, (setups) =>
     setups.map((setup) => onChangeOfKit(setup, before, kit, drawer.value)),
   );
 }

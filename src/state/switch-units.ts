@@ -1,6 +1,6 @@
 import { partInUnit, setupInUnits } from '../entry/in-units';
 import type { InspectionRecord, PartRecord, ShopUnits } from '../store/records';
-import { changeSetups } from './chain';
+import { convertSetups } from './chain';
 import { entryUnits, putPart, setUnits } from './shop';
 
 /** Takes up other units, and puts what is typed on the screen into them: the part, and readings that are still open. */
@@ -12,7 +12,7 @@ export function switchUnits(
   setUnits(units);
   if (part !== undefined) putPart({ ...part, entry: partInUnit(part.entry, units.size) });
   if (inspection !== undefined && inspection.closed === undefined) {
-    changeSetups(inspection, (setups) =>
+    convertSetups(inspection, (setups) =>
       setups.map((setup) => setupInUnits(setup, entryUnits.value)),
     );
   }

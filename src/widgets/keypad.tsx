@@ -1,15 +1,32 @@
 import { useEffect, useState } from 'preact/hooks';
 import {
+  askToTakeBack,
   eraseFrom,
   goToNext,
   hasOwnKeypad,
   isLast,
   isNumberField,
+  takesBack,
+  takesUnits,
   turnSign,
+  typeAfter,
+  typeAnew,
   typeInto,
+  valueBefore,
 } from './number-fields';
 
 const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3'];
+
+/** The other layer: what else a length may be typed with. Each leads back to the digits. */
+const UNITS = ['µm', 'mm', 'in', 'tenths', 'thou'];
+const SIGNS = [
+  ['(', 'Open bracket', '('],
+  ['+', 'Plus', '+'],
+  ['−', 'Minus', '-'],
+  [')', 'Close bracket', ')'],
+  ['×', 'Times', '*'],
+  ['/', 'Divided by', '/'],
+] as const;
 
 /**
  * Our own keypad: the system's has no minus on some phones. It shows while a number field has the
@@ -17,45 +34,118 @@ const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3'];
  */
 export function Keypad() {
   const field = useFocusedNumberField();
+  const [layer, setLayer] = useState<'digits' | 'units'>('digits');
   useEffect(() => {
     document.documentElement.classList.toggle('keypad-open', field !== undefined);
+    setLayer('digits');
     // The pad must not lie over the field.
     field?.scrollIntoView({ block: 'center' });
   }, [field]);
   if (field === undefined) return null;
-  const digit = (text: string) => (
-    <Key key={text} label={text} onPress={() => typeInto(field, text)} />
-  );
-  const next = isLast(field) ? 'Done' : 'Next';
   return (
     // A press on the pad must not take the focus from the field.
     <section class="keypad" aria-label="Keypad" onPointerDown={(e) => e.preventDefault()}>
-      <div class="keypad-digits">
-        {DIGITS.map(digit)}
-        <Key label="±" name="Turn the sign" onPress={() => turnSign(field)} />
-        {digit('0')}
-        <Key label="." name="Decimal point" onPress={() => typeInto(field, '.')} />
+      <TopKeys field={field} layer={layer} onLayer={setLayer} />
+      <div class="keypad-keys">
+        {layer === 'digits' ? (
+          <Digits field={field} />
+        ) : (
+          <UnitsAndSigns field={field} onTyped={() => setLayer('digits')} />
+        )}
       </div>
-      <div class="keypad-side">
-        <Key label="⌫" name="Erase" onPress={() => eraseFrom(field)} />
-        <Key label={next} tall onPress={() => goToNext(field)} />
-      </div>
+      <Key label={isLast(field) ? 'Done' : 'Next'} kind="main" onPress={() => goToNext(field)} />
     </section>
+  );
+}
+
+interface LayerProps {
+  readonly field: HTMLInputElement;
+}
+
+interface TopKeysProps extends LayerProps {
+  readonly layer: 'digits' | 'units';
+  readonly onLayer: (layer: 'digits' | 'units') => void;
+}
+
+/** The row above the digits. A key that has nothing to do here is left out, its place stays. */
+function TopKeys({ field, layer, onLayer }: TopKeysProps) {
+  const before = valueBefore(field);
+  const other = layer === 'digits' ? 'units' : 'digits';
+  return (
+    <div class="keypad-top">
+      {takesBack(field) ? (
+        <Key label="Undo" kind="word" onPress={() => askToTakeBack(field)} />
+      ) : (
+        <span />
+      )}
+      {before === undefined ? (
+        <span />
+      ) : (
+        <Key
+          label="Repeat"
+          kind="word"
+          name={`Repeat the last: ${before}`}
+          onPress={() => typeAnew(field, before)}
+        />
+      )}
+      {takesUnits(field) ? (
+        <Key
+          label={layer === 'digits' ? 'mm + /' : '1 2 3'}
+          kind="word"
+          name={layer === 'digits' ? 'Signs and units' : 'Digits'}
+          onPress={() => onLayer(other)}
+        />
+      ) : (
+        <span />
+      )}
+      <Key label="⌫" kind="word" name="Erase" onPress={() => eraseFrom(field)} />
+    </div>
+  );
+}
+
+function Digits({ field }: LayerProps) {
+  const digit = (text: string) => (
+    <Key key={text} label={text} onPress={() => typeInto(field, text)} />
+  );
+  return (
+    <>
+      {DIGITS.map(digit)}
+      <Key label="±" name="Turn the sign" onPress={() => turnSign(field)} />
+      {digit('0')}
+      <Key label="." name="Decimal point" onPress={() => typeInto(field, '.')} />
+    </>
+  );
+}
+
+function UnitsAndSigns({ field, onTyped }: LayerProps & { readonly onTyped: () => void }) {
+  const add = (text: string) => {
+    typeAfter(field, text);
+    onTyped();
+  };
+  return (
+    <>
+      {UNITS.map((unit) => (
+        <Key key={unit} label={unit} kind="word" onPress={() => add(` ${unit}`)} />
+      ))}
+      {SIGNS.map(([label, name, text]) => (
+        <Key key={text} label={label} name={name} onPress={() => add(text)} />
+      ))}
+    </>
   );
 }
 
 interface KeyProps {
   readonly label: string;
   readonly name?: string;
-  readonly tall?: boolean;
+  readonly kind?: 'word' | 'main';
   readonly onPress: () => void;
 }
 
-function Key({ label, name, tall, onPress }: KeyProps) {
+function Key({ label, name, kind, onPress }: KeyProps) {
   return (
     <button
       type="button"
-      class={tall ? 'key key-tall' : 'key'}
+      class={kind === undefined ? 'key' : `key key-${kind}`}
       aria-label={name}
       // Out of the order of focus: with a keyboard there is no need of it.
       tabIndex={-1}

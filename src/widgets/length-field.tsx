@@ -4,7 +4,7 @@ import { readAs } from '../words/read-as';
 import { NumberField, type NumberFieldProps } from './number-field';
 
 interface LengthFieldProps
-  extends Omit<NumberFieldProps, 'text' | 'unit' | 'problem' | 'readAs' | 'onText'> {
+  extends Omit<NumberFieldProps, 'text' | 'unit' | 'isLength' | 'problem' | 'readAs' | 'onText'> {
   readonly typed: TypedLength;
   /** Problems of all fields; the one of this field is shown. */
   readonly problems: Problems;
@@ -18,6 +18,7 @@ export function LengthField({ typed, problems, onTyped, ...rest }: LengthFieldPr
       {...rest}
       text={typed.text}
       unit={typed.unit}
+      isLength
       problem={problems.get(rest.field)}
       readAs={readAs(typed)}
       onText={(text) => onTyped({ ...typed, text })}

@@ -1,6 +1,7 @@
 import type { Problem } from '../entry/problems';
 import { FieldMessage } from './field-message';
-import { goToNext, hasOwnKeypad } from './number-fields';
+import { keyAsks } from './gauge-cable';
+import { goToNext, hasOwnKeypad, idOf } from './number-fields';
 import { useTyping } from './typing';
 
 export interface NumberFieldProps {
@@ -9,7 +10,11 @@ export interface NumberFieldProps {
   readonly label: string;
   readonly text: string;
   readonly unit?: string;
+  /** True where the unit may be typed too. */
+  readonly isLength?: boolean;
   readonly problem?: Problem | undefined;
+  /** What stands beside it, to be compared with. */
+  readonly note?: string | undefined;
   /** What a text that is more than a number is read as. */
   readonly readAs?: string | undefined;
   readonly placeholder?: string;
@@ -26,9 +31,9 @@ export interface NumberFieldProps {
 
 /** A field for a number, with its unit and what is wrong with it. Enter goes on to the next one. */
 export function NumberField(props: NumberFieldProps) {
-  const { field, label, text, unit, problem, readAs } = props;
+  const { field, label, text, unit, problem, readAs, note } = props;
   const typing = useTyping(text);
-  const id = `field ${field}`.replaceAll(' ', '-');
+  const id = idOf(field);
   return (
     <div class={classOf(props)}>
       <label for={id}>{label}</label>
@@ -37,6 +42,8 @@ export function NumberField(props: NumberFieldProps) {
           id={id}
           type="text"
           data-number={props.optional ? 'optional' : 'needed'}
+          data-kind={field.split(' ')[0]}
+          data-unit={props.isLength ? unit : undefined}
           inputMode={hasOwnKeypad() ? 'none' : 'decimal'}
           autocomplete="off"
           enterkeyhint="next"
@@ -51,13 +58,18 @@ export function NumberField(props: NumberFieldProps) {
           }}
           onFocus={props.onFocus}
           onKeyDown={(event) => {
-            if (event.key !== 'Enter') return;
-            event.preventDefault();
-            goToNext(event.currentTarget);
+            const asked = keyAsks(event);
+            if (asked !== 'the usual') event.preventDefault();
+            if (asked === 'to go on') goToNext(event.currentTarget);
           }}
         />
         {unit !== undefined && <span class="field-unit">{unit}</span>}
       </div>
+      {note !== undefined && (
+        <p id={`${id}-note`} class="field-note">
+          {note}
+        </p>
+      )}
       {readAs !== undefined && (
         <p id={`${id}-read-as`} class="field-read-as">
           {readAs}
@@ -68,12 +80,20 @@ export function NumberField(props: NumberFieldProps) {
   );
 }
 
-function classOf({ reading, wide }: NumberFieldProps): string {
-  return ['field', reading && 'field-reading', wide && 'across-all'].filter(Boolean).join(' ');
+/** More characters than this stand in a reading's large figures only where they are cut off. */
+const LARGE = 6;
+
+function classOf({ reading, wide, text }: NumberFieldProps): string {
+  const long = reading && !wide && text.length > LARGE;
+  return ['field', reading && 'field-reading', long && 'field-long', wide && 'across-all']
+    .filter(Boolean)
+    .join(' ');
 }
 
 /** What stands under the field tells more of it. */
-function describedBy(id: string, { problem, readAs }: NumberFieldProps): string | undefined {
-  const told = [readAs && `${id}-read-as`, problem && `${id}-message`].filter(Boolean);
+function describedBy(id: string, { problem, readAs, note }: NumberFieldProps): string | undefined {
+  const told = [readAs && `${id}-read-as`, problem && `${id}-message`, note && `${id}-note`].filter(
+    Boolean,
+  );
   return told.length === 0 ? undefined : told.join(' ');
 }

@@ -1,6 +1,9 @@
 /** Sent by the last number field when there is no next one to go to. */
 export const ENTRY_DONE = 'entry-done';
 
+/** Sent by a number field where the last change is to be taken back. */
+export const TAKE_BACK = 'take-back';
+
 /** True where fingers do the typing: there the app's own keypad stands in for the system's. */
 export function hasOwnKeypad(): boolean {
   return matchMedia('(pointer: coarse)').matches;
@@ -40,6 +43,21 @@ export function goToNext(from: HTMLInputElement): void {
   }
 }
 
+/**
+ * Goes to the next field to be filled after `from`, or to the first of all.
+ *
+ * @returns false where there is none.
+ */
+export function focusNextToFill(from: EventTarget | null): boolean {
+  const toFill = numberFields().filter(isToFill);
+  const follows = (input: HTMLInputElement) =>
+    from instanceof Node &&
+    (from.compareDocumentPosition(input) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0;
+  const next = toFill.find(follows) ?? toFill[0];
+  if (next !== undefined) focusField(next);
+  return next !== undefined;
+}
+
 /** Goes to the first number field within `root` that is still empty, if there is one. */
 export function goToFirstEmpty(root: HTMLElement): void {
   const empty = numberFields().find((input) => root.contains(input) && isToFill(input));
@@ -51,6 +69,31 @@ export function goBackTo(input: HTMLInputElement): void {
   input.focus({ preventScroll: true });
   input.setSelectionRange(input.value.length, input.value.length);
   input.scrollIntoView({ block: 'center' });
+}
+
+/** What the number fields within `root` hold, by their ids. */
+export function heldWithin(root: HTMLElement): ReadonlyMap<string, string> {
+  const fields = numberFields().filter((input) => root.contains(input));
+  return new Map(fields.map(({ id, value }) => [id, value]));
+}
+
+/** Goes to the first number field within `root` that does not hold what it held `before`, if there is one. */
+export function goToChanged(root: HTMLElement, before: ReadonlyMap<string, string>): void {
+  const changed = numberFields().find(
+    (input) => root.contains(input) && input.value !== before.get(input.id),
+  );
+  if (changed !== undefined) goBackTo(changed);
+}
+
+/** The id in the page of the number field with the key `field`. */
+export function idOf(field: string): string {
+  return `field ${field}`.replaceAll(' ', '-');
+}
+
+/** Goes to the number field with the key `field`, what stands in it to be typed over. */
+export function goToField(field: string): void {
+  const input = document.getElementById(idOf(field));
+  if (isNumberField(input)) focusField(input);
 }
 
 /** True for a field that takes a number. */
@@ -93,6 +136,44 @@ export function turnSign(input: HTMLInputElement): void {
 function selectionOf(input: HTMLInputElement) {
   const end = input.value.length;
   return { start: input.selectionStart ?? end, end: input.selectionEnd ?? end };
+}
+
+/** Types `text` after all that stands in the field, also where that was to be typed over. */
+export function typeAfter(input: HTMLInputElement, text: string): void {
+  input.setSelectionRange(input.value.length, input.value.length);
+  typeInto(input, text);
+}
+
+/** Types `text` in place of all that stands in the field. */
+export function typeAnew(input: HTMLInputElement, text: string): void {
+  input.select();
+  typeInto(input, text);
+}
+
+/** What was typed last before `input` in a field of its kind and unit, if anything was. */
+export function valueBefore(input: HTMLInputElement): string | undefined {
+  const { kind, unit } = input.dataset;
+  const fields = numberFields();
+  const before = fields
+    .slice(0, fields.indexOf(input))
+    .findLast(
+      ({ dataset, value }) => dataset.kind === kind && dataset.unit === unit && value !== '',
+    );
+  return before?.value;
+}
+
+/** True for a length: it may be typed with a unit, or as a sum. */
+export function takesUnits(input: HTMLInputElement): boolean {
+  return input.dataset.unit !== undefined;
+}
+
+/** True where the last change can be taken back. */
+export function takesBack(input: HTMLInputElement): boolean {
+  return input.closest('[data-takes-back]') !== null;
+}
+
+export function askToTakeBack(input: HTMLInputElement): void {
+  input.dispatchEvent(new CustomEvent(TAKE_BACK, { bubbles: true }));
 }
 
 function announce(input: HTMLInputElement): void {

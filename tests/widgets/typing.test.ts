@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { Typing } from '../../src/widgets/typing';
+import { letGoOfTyping, Typing } from '../../src/widgets/typing';
 
 function typed(...texts: readonly string[]): Typing {
   const typing = new Typing();
@@ -62,6 +62,15 @@ describe('a field that is drawn a moment after it was typed into', () => {
     const typing = typed('25.4', '25.40');
     expect(typing.heldAt('1')).toBe('1');
     expect(typing.heldAt('25.4')).toBe('25.4');
+  });
+
+  it('holds what the page says once all that was typed is let go of, were it what it said before', () => {
+    const typing = typed('3', '34');
+    expect(typing.heldAt('')).toBe('34');
+    letGoOfTyping();
+    expect(typing.heldAt('')).toBe('');
+    typing.note('5');
+    expect(typing.heldAt('')).toBe('5');
   });
 
   it('holds what the page says where nothing was typed', () => {

@@ -5,11 +5,13 @@ import { fieldKey } from '../../entry/field-keys';
 import { isRepeat, traverseAgain, withoutPlacing, withTraverseReading } from '../../entry/placings';
 import { traverseName } from '../../entry/reading-names';
 import type { ColumnPlacing, ColumnSetup } from '../../entry/setup-entry';
-import { blank } from '../../entry/typed-length';
+import { blank, isBlank } from '../../entry/typed-length';
 import { newId } from '../../state/shop';
 import { LengthField } from '../../widgets/length-field';
+import { goToField } from '../../widgets/number-fields';
 import { pairName } from '../../words/faces';
 import { ReadWith } from './read-with';
+import { ReadingField } from './reading-field';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 import { StandingBlock } from './standing-block';
 
@@ -35,6 +37,14 @@ export function ColumnSheet(props: SetupSheetProps<ColumnSetup>) {
           face: active.face,
           heights: heights.map(({ height }) => height),
           active: active.row,
+          onPick: (face, row) => {
+            const height = heights[row]?.id ?? '';
+            const onFace = placings.filter((placing) => placing.face === face);
+            const picked =
+              onFace.find(({ readings }) => isBlank(readings[height] ?? blank('µm'))) ??
+              onFace.at(-1);
+            if (picked !== undefined) goToField(fieldKey.traverse(picked.id, height));
+          },
         }}
       />
       {heights.map(({ id, height }, row) => (
@@ -83,7 +93,7 @@ interface TraverseProps extends SetupSheetProps<ColumnSetup> {
 }
 
 /** The readings up one side. */
-function Traverse({ setup, placing, problems, locked, onChange, onRow }: TraverseProps) {
+function Traverse({ setup, placing, problems, before, locked, onChange, onRow }: TraverseProps) {
   const put = (height: string, text: string) =>
     onChange((now) => withTraverseReading(now, { placing: placing.id, height }, text));
   const name = traverseName(setup, placing);
@@ -93,9 +103,9 @@ function Traverse({ setup, placing, problems, locked, onChange, onRow }: Travers
       <legend>{name}</legend>
       <div class="columns">
         {setup.heights.map(({ id, height }, row) => (
-          <LengthField
+          <ReadingField
             key={id}
-            reading
+            before={before}
             field={fieldKey.traverse(placing.id, id)}
             label={`${name} at ${height.text.trim() || `height ${row + 1}`}`}
             typed={placing.readings[id] ?? blank('µm')}

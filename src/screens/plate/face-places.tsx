@@ -5,6 +5,7 @@ import { placeEdges } from '../../entry/place-edges';
 import { Thicknesses } from '../../widgets/drawings/thicknesses';
 import type { PlaceEntry } from './place-fields';
 import { placesOnFace } from './places-on-face';
+import { nearest, TapToGo, type TapToGoProps } from './tap-to-go';
 
 interface FacePlacesProps {
   readonly face: Face;
@@ -13,23 +14,33 @@ interface FacePlacesProps {
   /** Which of the places is being read. */
   readonly active: number;
   readonly label: string;
+  /** Told which of the places was tapped. */
+  readonly onPick: (index: number) => void;
 }
 
 /** The face with the places that are read on it. */
-export function FacePlaces({ face, part, places, active, label }: FacePlacesProps) {
+export function FacePlaces({ face, part, places, active, label, onPick }: FacePlacesProps) {
   const edges = placeEdges(face, part.datum);
+  const drawn = placesOnFace(face, places, part, active);
+  const pick: TapToGoProps['onTap'] = ({ x, y }, drawing) => {
+    const dots = [...drawing.querySelectorAll('.drawing-place')];
+    const picked = drawn[nearest(dots, (dot) => Math.hypot(dot.x - x, dot.y - y)) ?? -1];
+    if (picked !== undefined) onPick(picked.number - 1);
+  };
   return (
-    <Thicknesses
-      across={depthBehind(part.block, edges.across)}
-      up={depthBehind(part.block, edges.up)}
-      edgeNames={{
-        bottom: edges.up,
-        top: oppositeFace(edges.up),
-        left: edges.across,
-        right: oppositeFace(edges.across),
-      }}
-      places={placesOnFace(face, places, part, active)}
-      label={label}
-    />
+    <TapToGo onTap={pick}>
+      <Thicknesses
+        across={depthBehind(part.block, edges.across)}
+        up={depthBehind(part.block, edges.up)}
+        edgeNames={{
+          bottom: edges.up,
+          top: oppositeFace(edges.up),
+          left: edges.across,
+          right: oppositeFace(edges.across),
+        }}
+        places={drawn}
+        label={label}
+      />
+    </TapToGo>
   );
 }

@@ -2,6 +2,7 @@ import type { RefObject } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { fieldToGoBackTo, forgetPlace, notePlace } from '../../state/place-left';
 import type { InspectionRecord } from '../../store/records';
+import { typeWhatCameEarly } from '../../widgets/gauge-cable';
 import { goBackTo, goToFirstEmpty, isNumberField, labelOf } from '../../widgets/number-fields';
 import { to } from '../paths';
 
@@ -25,6 +26,7 @@ export function useKeptPlace(
     const left = document.getElementById(fieldToGoBackTo(address) ?? '');
     if (isNumberField(left) && root.contains(left)) goBackTo(left);
     else goToFirstEmpty(root);
+    typeWhatCameEarly();
     return () => root.removeEventListener('focusin', note);
   }, [readings, part, address]);
 

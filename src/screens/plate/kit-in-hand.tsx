@@ -1,11 +1,18 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { takeKitAtPlate } from '../../state/drawer';
 import { kitName, shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { to } from '../paths';
 
+interface KitInHandProps {
+  readonly inspection: InspectionRecord;
+  /** What stands in the row of the heading as well. */
+  readonly children: ComponentChildren;
+}
+
 /** The kit in use with the way to its figures, and the other kits at one tap. */
-export function KitInHand({ inspection }: { readonly inspection: InspectionRecord }) {
+export function KitInHand({ inspection, children }: KitInHandProps) {
   const { part, id, closed } = inspection;
   const others = shop.value.otherKits ?? [];
   const [taken, setTaken] = useState(false);
@@ -17,6 +24,7 @@ export function KitInHand({ inspection }: { readonly inspection: InspectionRecor
     <>
       <div class="sheet-head">
         <h2>Readings</h2>
+        {children}
         <a class="button button-quiet" href={to.kit(to.plate(part, id))}>
           {kitName.value}
         </a>

@@ -5,11 +5,12 @@ import { placeEdges } from '../../entry/place-edges';
 import { withoutPlace, withPlace } from '../../entry/places';
 import type { MicrometerPlace, MicrometerSetup } from '../../entry/setup-entry';
 import { newId } from '../../state/shop';
-import { LengthField } from '../../widgets/length-field';
+import { goToField } from '../../widgets/number-fields';
 import { pairName } from '../../words/faces';
 import { FacePlaces } from './face-places';
 import { PlaceFields } from './place-fields';
 import { ReadWith } from './read-with';
+import { ReadingField } from './reading-field';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 
 /** Thicknesses between the two faces, each with its place. */
@@ -36,6 +37,7 @@ export function MicrometerSheet(props: SetupSheetProps<MicrometerSetup>) {
         places={drawn}
         active={active}
         label={`Places of the micrometer between ${pairName(faces)}`}
+        onPick={(index) => goToField(fieldKey.thickness(places[index]?.id ?? ''))}
       />
       {places.map((place, index) => (
         <Place
@@ -62,7 +64,8 @@ interface PlaceProps extends SetupSheetProps<MicrometerSetup> {
   readonly onFocus: () => void;
 }
 
-function Place({ setup, part, place, index, problems, locked, onChange, onFocus }: PlaceProps) {
+function Place(props: PlaceProps) {
+  const { setup, part, place, index, problems, before, locked, onChange, onFocus } = props;
   const put = (changed: Partial<MicrometerPlace>) =>
     onChange((now) => withPlace(now, place.id, changed));
   const remove = () => onChange((now) => withoutPlace(now, place.id));
@@ -77,9 +80,9 @@ function Place({ setup, part, place, index, problems, locked, onChange, onFocus 
       onRemove={setup.places.length > 1 ? remove : undefined}
       onFocus={onFocus}
     >
-      <LengthField
-        reading
+      <ReadingField
         wide
+        before={before}
         field={fieldKey.thickness(place.id)}
         label="Thickness"
         typed={place.thickness}

@@ -19,14 +19,16 @@ import type { NoseComparatorSetup } from '../../entry/setup-entry';
 import { isBlank } from '../../entry/typed-length';
 import { newId } from '../../state/shop';
 import { LengthField } from '../../widgets/length-field';
+import { goToField } from '../../widgets/number-fields';
 import { pairName } from '../../words/faces';
 import { ReadWith } from './read-with';
+import { ReadingField } from './reading-field';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 import { StandingBlock } from './standing-block';
 
 /** One setting of the nose comparator: its two heights, and what it shows on each side. */
 export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>) {
-  const { setup, part, problems, sides, locked, onChange, onRemove } = props;
+  const { setup, part, problems, before, sides, locked, onChange, onRemove } = props;
   const { id, faces, base, noseHeight, indicatorHeight, placings } = setup;
   const [activeId, setActive] = useState(placings[0]?.id);
   const active = placings.find((placing) => placing.id === activeId) ?? placings[0];
@@ -68,6 +70,13 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
           nose: noseHeight,
           heights: [indicatorHeight],
           active: 0,
+          onPick: (face) => {
+            const onFace = placings.filter(
+              (one) => one.face === face && baseOf(setup, one) === stand,
+            );
+            const picked = onFace.find(({ reading }) => isBlank(reading)) ?? onFace.at(-1);
+            if (picked !== undefined) goToField(fieldKey.placing(picked.id));
+          },
         }}
       />
       <div class="columns">
@@ -88,9 +97,9 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
           onTyped={(indicatorHeight) => setHeight({ indicatorHeight })}
         />
         {placings.map((placing) => (
-          <LengthField
+          <ReadingField
             key={placing.id}
-            reading
+            before={before}
             field={fieldKey.placing(placing.id)}
             label={names.get(placing.id) ?? ''}
             typed={placing.reading}

@@ -7,10 +7,11 @@ import { withoutPlace, withPlace } from '../../entry/places';
 import type { OverFacePlace, OverFaceSetup } from '../../entry/setup-entry';
 import { entryUnits, newId } from '../../state/shop';
 import { Fold } from '../../widgets/fold';
-import { LengthField } from '../../widgets/length-field';
+import { goToField } from '../../widgets/number-fields';
 import { FacePlaces } from './face-places';
 import { PlaceFields } from './place-fields';
 import { ReadWith } from './read-with';
+import { ReadingField } from './reading-field';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 
 const GRIDS = [
@@ -22,7 +23,7 @@ const GRIDS = [
 
 /** An indicator passed over a face: over the top for the thickness, or on jacks for the form alone. */
 export function OverFaceSheet(props: SetupSheetProps<OverFaceSetup>) {
-  const { setup, part, problems, locked, onChange, onRemove } = props;
+  const { setup, part, problems, before, locked, onChange, onRemove } = props;
   const { faces, places, kind } = setup;
   const [face] = faces;
   const edges = placeEdges(face, part.datum);
@@ -71,12 +72,13 @@ export function OverFaceSheet(props: SetupSheetProps<OverFaceSetup>) {
         places={drawn}
         active={active}
         label={`Places of the indicator over the ${face}`}
+        onPick={(index) => goToField(fieldKey.placing(places[index]?.id ?? ''))}
       />
       <div class="columns">
         {places.map((place, index) => (
-          <LengthField
+          <ReadingField
             key={place.id}
-            reading
+            before={before}
             field={fieldKey.placing(place.id)}
             label={`Reading at place ${index + 1}`}
             typed={place.reading}

@@ -12,6 +12,8 @@ interface DrawnPlace {
   readonly up: number;
   readonly text: string;
   readonly active: boolean;
+  /** Counted from 1, those too that cannot be drawn yet. */
+  readonly number: number;
 }
 
 /** The places that can be drawn so far; one without a distance across is on the middle line. */
@@ -27,6 +29,6 @@ export function placesOnFace(
     const up = millimetresForDrawing(place.up);
     const across = isBlank(place.across) ? middle : millimetresForDrawing(place.across);
     if (up === undefined || across === undefined) return [];
-    return [{ across, up, text: place.text, active: index === active }];
+    return [{ across, up, text: place.text, active: index === active, number: index + 1 }];
   });
 }

@@ -19,6 +19,7 @@ import { CorrectionPart } from '../work/correction-part';
 import { useKeptPlace } from './kept-place';
 import { ReadingsPart } from './readings-part';
 import { SoFar } from './so-far';
+import { useTakingBack } from './taking-back';
 
 /** At the plate: the readings go in, what they mean comes out. */
 export function PlateScreen() {
@@ -63,7 +64,11 @@ function Plate({ part, inspection, links }: PlateProps) {
       beside={<PartsBeside current={part.id} from={90} />}
       wide
     >
-      <PlateParts now={{ part, inspection, worked, isLast }} answer={answer} onDone={showAnswer} />
+      <PlateParts
+        now={{ part, inspection, worked, links, isLast }}
+        answer={answer}
+        onDone={showAnswer}
+      />
     </Page>
   );
 }
@@ -73,6 +78,7 @@ interface AtThePlate {
   readonly part: PartRecord;
   readonly inspection: InspectionRecord;
   readonly worked: Worked;
+  readonly links: readonly Link[];
   /** True where nothing has been read or done since. */
   readonly isLast: boolean;
 }
@@ -96,17 +102,18 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
     return () => root.removeEventListener(ENTRY_DONE, onDone);
   }, [onDone]);
   useKeptPlace(readings, now.inspection);
+  const takeBack = useTakingBack(readings, now.inspection);
 
   const second = usePrepared(now, nothing);
   const third = usePrepared(second, piecesOfPlans);
   return (
     <div class="plate">
-      <div class="plate-part" ref={readings}>
+      <div class="plate-part" ref={readings} data-takes-back>
         {useMemo(
           () => (
-            <ReadingsPart {...now} />
+            <ReadingsPart {...now} onTakeBack={takeBack} />
           ),
-          [now],
+          [now, takeBack],
         )}
       </div>
       <div class="plate-part" ref={answer}>

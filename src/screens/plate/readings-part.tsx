@@ -1,11 +1,17 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { SidesAnswer } from '../../core/inspection/sides';
+import { readingsBefore } from '../../entry/readings-before';
 import type { SetupEntry } from '../../entry/setup-entry';
 import type { Worked } from '../../state/answers';
-import { changeSetup, changeSetups, closeInspection } from '../../state/chain';
+import {
+  changeSetup,
+  changeSetups,
+  closeInspection,
+  inspectionBefore,
+  type Link,
+} from '../../state/chain';
 import { askToKeep } from '../../state/keeping';
 import type { InspectionRecord, PartRecord } from '../../store/records';
-import { goToFirstEmpty } from '../../widgets/number-fields';
 import { GuideWhenShown } from '../example/guide-when-shown';
 import { to } from '../paths';
 import { AddSetup } from './add-setup';
@@ -13,15 +19,21 @@ import { AssumptionSheet } from './assumption-sheet';
 import { ColumnSheet } from './column-sheet';
 import { KitInHand } from './kit-in-hand';
 import { MicrometerSheet } from './micrometer-sheet';
+import { useNewInSight } from './new-in-sight';
 import { NoseComparatorSheet } from './nose-comparator-sheet';
 import { OpenAgain } from './open-again';
 import { OverFaceSheet } from './over-face-sheet';
 import type { SetupSheetProps } from './setup-sheet';
+import { UndoButton } from './undo-button';
 
 interface ReadingsPartProps {
   readonly part: PartRecord;
   readonly inspection: InspectionRecord;
   readonly worked: Worked;
+  /** What happened to the part. */
+  readonly links: readonly Link[];
+  /** Takes the last change back. */
+  readonly onTakeBack: () => void;
 }
 
 /** A setup that was taken away, and where it stood. */
@@ -31,10 +43,14 @@ interface Removed {
 }
 
 /** Everything that is read at the plate, one sheet a setup. */
-export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
+export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: ReadingsPartProps) {
   const { setups, closed } = inspection;
-  const root = useNewSheetsInSight(setups.length);
+  const root = useRef<HTMLDivElement>(null);
+  useNewInSight(root, setups);
   const [removed, setRemoved] = useState<Removed>();
+  if (worked.part === undefined && worked.silence === 'waiting') {
+    return <p class="note">A moment: the sizes of the part are being worked out.</p>;
+  }
   if (worked.part === undefined) {
     return (
       <p class="note note-wrong">
@@ -51,9 +67,12 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
     setRemoved(undefined);
   };
   const { part: read, problems, answer } = worked;
+  const before = readingsBefore(setups, inspectionBefore(inspection, links)?.setups ?? []);
   return (
     <div class="plate-part" ref={root}>
-      <KitInHand inspection={inspection} />
+      <KitInHand inspection={inspection}>
+        <UndoButton inspection={inspection} onTakeBack={onTakeBack} />
+      </KitInHand>
       {part.example && isShown(inspection, 'guide') && (
         <GuideWhenShown inspection={inspection} worked={worked} />
       )}
@@ -63,6 +82,7 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
           setup={setup}
           part={read}
           problems={problems}
+          before={before}
           sides={sidesOf(setup, answer?.sides ?? [])}
           locked={closed !== undefined}
           onChange={(one, change) => changeSetup(inspection, one, change)}
@@ -106,21 +126,6 @@ export function ReadingsPart({ part, inspection, worked }: ReadingsPartProps) {
 /** True for a guide or a reminder while there are readings to take that it can help with. */
 function isShown({ closed, dismissed }: InspectionRecord, what: string): boolean {
   return closed === undefined && !dismissed?.includes(what);
-}
-
-/** Brings a sheet that has just been added into sight, at its first empty field. */
-function useNewSheetsInSight(count: number) {
-  const root = useRef<HTMLDivElement>(null);
-  const before = useRef(count);
-  useEffect(() => {
-    const added = count > before.current;
-    before.current = count;
-    const sheet = root.current?.querySelectorAll<HTMLElement>('.setup')[count - 1];
-    if (!added || sheet === undefined) return;
-    sheet.scrollIntoView();
-    goToFirstEmpty(sheet);
-  }, [count]);
-  return root;
 }
 
 /** What the readings say of the pair that this setup reads. */

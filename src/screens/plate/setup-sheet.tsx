@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { SidesAnswer } from '../../core/inspection/sides';
 import type { Part } from '../../core/part/part';
 import type { Problems } from '../../entry/problems';
+import type { ReadingsBefore } from '../../entry/readings-before';
 import type { SetupEntry } from '../../entry/setup-entry';
 
 /** What the sheet of any setup is given. */
@@ -9,6 +10,7 @@ export interface SetupSheetProps<S extends SetupEntry> {
   readonly setup: S;
   readonly part: Part;
   readonly problems: Problems;
+  readonly before: ReadingsBefore;
   /** What the readings say of this pair so far. */
   readonly sides: SidesAnswer | undefined;
   /** True where the readings are finished. */

@@ -2,12 +2,14 @@ import type { Finding } from '../../core/inspection/findings';
 import { expanded } from '../../core/statistics/coverage';
 import { type Worked, workOut } from '../../state/answers';
 import { followed } from '../../state/chain';
+import { type NextToRead, nextToRead } from '../../state/next-to-read';
 import { shop } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { Announced } from '../../widgets/announced';
 import { VerdictBadge } from '../../widgets/verdict-badge';
 import { requirementName } from '../../words/faces';
 import { leanInWords } from '../../words/leans';
+import { nextToReadInWords } from '../../words/next-to-read';
 import { withDoubt } from '../../words/numbers';
 import { VERDICT_LABELS } from '../../words/verdicts';
 
@@ -19,9 +21,10 @@ interface SoFarProps {
 
 /** The answer in a line, always in sight while readings go in. */
 export function SoFar({ part, inspection, onShow }: SoFarProps) {
-  const worked = workOut(followed(inspection), part.entry);
+  const now = followed(inspection);
+  const worked = workOut(now, part.entry);
   const finding = mostTelling(worked.answer?.findings ?? []);
-  const line = lineOf(worked, finding);
+  const line = lineOf(now, worked, finding);
   return (
     <>
       <button type="button" class="so-far" onClick={onShow}>
@@ -38,7 +41,8 @@ type FixedFinding = Extract<Finding, { fixed: true }>;
 /** The requirement that is worst off: it decides what happens next. */
 function mostTelling(findings: readonly Finding[]): FixedFinding | undefined {
   const fixed = findings.filter((finding): finding is FixedFinding => finding.fixed);
-  return [...fixed].sort((a, b) => a.probability - b.probability)[0];
+  const share = ({ zone, requirement }: FixedFinding) => zone.width / requirement.tolerance;
+  return [...fixed].sort((a, b) => a.probability - b.probability || share(b) - share(a))[0];
 }
 
 const SILENCES: Readonly<Record<NonNullable<Worked['silence']>, string>> = {
@@ -49,15 +53,29 @@ const SILENCES: Readonly<Record<NonNullable<Worked['silence']>, string>> = {
   'nothing read': 'No reading yet',
 };
 
-function lineOf(worked: Worked, finding: FixedFinding | undefined): string {
+function lineOf(
+  inspection: InspectionRecord,
+  worked: Worked,
+  finding: FixedFinding | undefined,
+): string {
   const { deviation } = shop.value.units;
-  if (worked.silence !== undefined) return SILENCES[worked.silence];
   if (finding !== undefined) {
     const { zone, requirement } = finding;
     return `${requirementName(requirement)}: ${withDoubt(zone.width, expanded(zone), deviation)}`;
   }
-  for (const { faces, base, outOfSquare } of worked.answer?.sides ?? []) {
+  const next = nextToRead(inspection, worked);
+  if (next !== undefined && tellsMore(next)) return nextToReadInWords(next);
+  if (worked.silence !== undefined) return SILENCES[worked.silence];
+  for (const { faces, base, outOfSquare, difference } of worked.answer?.sides ?? []) {
     if (outOfSquare[0] !== undefined) return leanInWords(faces[0], base, outOfSquare[0]);
+    if (difference !== undefined) {
+      const by = withDoubt(Math.abs(difference.value), expanded(difference), deviation);
+      return `The sides differ by ${by}. Which one leans: see what is missing`;
+    }
   }
   return 'Not fixed yet: see what is missing';
+}
+
+function tellsMore({ requirements, difference }: NextToRead): boolean {
+  return requirements.length > 0 || difference;
 }

@@ -7,6 +7,7 @@ import type { TypedLength } from '../../entry/typed-length';
 import { BlockOnPlate } from '../../widgets/drawings/block-on-plate';
 import { seenFrom } from '../../widgets/drawings/face-view';
 import { leanInWords } from '../../words/leans';
+import { middleOf, nearest, TapToGo, type TapToGoProps } from './tap-to-go';
 
 interface StandingBlockProps {
   readonly part: Part;
@@ -21,6 +22,8 @@ interface StandingBlockProps {
     readonly heights: readonly TypedLength[];
     /** Which of the heights is being read. */
     readonly active: number;
+    /** Told which face was tapped, and the nearest of the heights. */
+    readonly onPick: (face: Face, row: number) => void;
   };
 }
 
@@ -41,7 +44,14 @@ export function StandingBlock({ part, faces, base, sides, instrument }: Standing
     const lean = leanOf(face);
     return lean === undefined ? [] : [leanInWords(face, base, lean)];
   });
-  return (
+  const pick: TapToGoProps['onTap'] = ({ x, y }, drawing) => {
+    const metal = drawing.querySelector('.drawing-metal');
+    if (metal === null) return;
+    const contacts = [...drawing.querySelectorAll('.drawing-contact')];
+    const row = nearest(contacts, (contact) => Math.abs(contact.y - y));
+    instrument?.onPick(x > middleOf(metal).x ? right : left, heights[row ?? -1]?.row ?? 0);
+  };
+  const block = (
     <BlockOnPlate
       width={depthBehind(part.block, right)}
       height={depthBehind(part.block, base)}
@@ -66,4 +76,5 @@ export function StandingBlock({ part, faces, base, sides, instrument }: Standing
       label={[`The block on the plate, seen from the ${view}.`, ...sentences].join(' ')}
     />
   );
+  return instrument === undefined ? block : <TapToGo onTap={pick}>{block}</TapToGo>;
 }

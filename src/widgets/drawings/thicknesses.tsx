@@ -15,6 +15,8 @@ export interface Place {
   /** What was read there. */
   readonly text?: string;
   readonly active?: boolean;
+  /** What it is called; by its order where left out. */
+  readonly number?: number;
 }
 
 interface ThicknessesProps {
@@ -23,7 +25,7 @@ interface ThicknessesProps {
   /** mm, bottom to top. */
   readonly up: number;
   readonly edgeNames: Readonly<Record<Edge, string>>;
-  /** Numbered from 1 in this order; the dots stay within the face. */
+  /** The dots stay within the face. */
   readonly places: readonly Place[];
   readonly label?: string;
 }
@@ -51,12 +53,12 @@ export function Thicknesses({ across, up, edgeNames, places, label }: Thicknesse
       <FrameOutline frame={frame} kind="drawing-metal" />
       <Origin frame={frame} />
       <EdgeNames frame={frame} names={edgeNames} />
-      {places.map(({ active = false, text = '' }, index) => {
+      {places.map(({ active = false, text = '', number }, index) => {
         const place = texts[index];
         const kind = `drawing-strong ${place?.inside ? 'drawing-on-metal' : 'drawing-on-sheet'}`;
         return (
           <g key={`${index} ${text}`}>
-            <Dot number={index + 1} active={active} at={dots[index] ?? frame} />
+            <Dot number={number ?? index + 1} active={active} at={dots[index] ?? frame} />
             {place && (
               <Text x={place.x} y={place.y} anchor={place.anchor} kind={kind}>
                 {text}

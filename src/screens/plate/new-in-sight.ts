@@ -1,0 +1,28 @@
+import type { RefObject } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import type { SetupEntry } from '../../entry/setup-entry';
+import { goToFirstEmpty } from '../../widgets/number-fields';
+
+/** Goes to the first empty field of the sheet that has just been added, or that something was added to. */
+export function useNewInSight(
+  root: RefObject<HTMLElement | null>,
+  setups: readonly SetupEntry[],
+): void {
+  const before = useRef(setups);
+  useEffect(() => {
+    const known = new Set(before.current.flatMap(idsIn));
+    before.current = setups;
+    const grown = setups.findIndex((setup) => idsIn(setup).some((id) => !known.has(id)));
+    const sheet = root.current?.querySelectorAll<HTMLElement>('.setup')[grown];
+    if (sheet === undefined) return;
+    if (!known.has(setups[grown]?.id ?? '')) sheet.scrollIntoView();
+    goToFirstEmpty(sheet);
+  }, [root, setups]);
+}
+
+/** Ids of a setup and of its placings, heights and places. */
+function idsIn(setup: SetupEntry): readonly string[] {
+  const rows = 'places' in setup ? setup.places : 'placings' in setup ? setup.placings : [];
+  const heights = setup.kind === 'column' ? setup.heights : [];
+  return [setup, ...rows, ...heights].map(({ id }) => id);
+}

@@ -1,0 +1,51 @@
+import type { Finding } from '../core/inspection/findings';
+import { type InspectionAnswer, inspect } from '../core/inspection/inspect';
+import { nextEmpty } from '../entry/next-empty';
+import { readSetups } from '../entry/read-setups';
+import { readingNames } from '../entry/reading-names';
+import type { InspectionRecord } from '../store/records';
+import type { Worked } from './answers';
+import { kit, level } from './shop';
+
+/** The reading that comes next, and what will be known with it that is not known yet. */
+export interface NextToRead {
+  readonly name: string;
+  readonly requirements: readonly Finding['requirement'][];
+  /** True where it shows what the two sides differ by. */
+  readonly difference: boolean;
+}
+
+/** What was worked out is not worked out anew at each drawing. */
+const known = new WeakMap<Worked, NextToRead | undefined>();
+
+/** The reading that comes next while no requirement is fixed; undefined where all is read, or something is wrong. */
+export function nextToRead(inspection: InspectionRecord, worked: Worked): NextToRead | undefined {
+  if (!known.has(worked)) known.set(worked, next(inspection, worked));
+  return known.get(worked);
+}
+
+function next({ setups }: InspectionRecord, { part, answer, silence }: Worked) {
+  if (part === undefined || (silence !== undefined && silence !== 'nothing read')) return undefined;
+  const empty = nextEmpty(setups, part);
+  if (empty === undefined || kit.value === undefined || level.value === undefined) return undefined;
+  const { readings } = readSetups(empty.filled, part);
+  const name = readingNames(setups).get(empty.id) ?? '';
+  if (readings.length <= (answer?.readings.length ?? 0)) {
+    return { name, requirements: [], difference: false };
+  }
+  const then = inspect(part, readings, kit.value, level.value);
+  const before = new Set(fixedIn(answer).map(({ id }) => id));
+  return {
+    name,
+    requirements: fixedIn(then).filter(({ id }) => !before.has(id)),
+    difference: knowsDifference(then) && !knowsDifference(answer),
+  };
+}
+
+function fixedIn(answer: InspectionAnswer | undefined): readonly Finding['requirement'][] {
+  return (answer?.findings ?? []).flatMap(({ fixed, requirement }) => (fixed ? [requirement] : []));
+}
+
+function knowsDifference(answer: InspectionAnswer | undefined): boolean {
+  return (answer?.sides ?? []).some(({ difference }) => difference !== undefined);
+}

@@ -1,0 +1,28 @@
+import { fromMicrometres } from '../core/units/length';
+import { readLengthText } from '../entry/length-text';
+import type { ReadingBefore } from '../entry/readings-before';
+import { lengthIn, lengthText, type TypedLength } from '../entry/typed-length';
+
+const NAMES: Readonly<Record<ReadingBefore['when'], string>> = {
+  'last time': 'Last time',
+  'seating before': 'Seating before',
+};
+
+/** Decimals of a difference: those that an instrument shows. */
+const DECIMALS = { µm: 2, mm: 5, tenths: 2, thou: 3, in: 6 } as const;
+
+/** What was read before at the same point, and how far it is from there: 'Last time 41 µm, now −3.2'. */
+export function beforeInWords(
+  before: ReadingBefore | undefined,
+  { text, unit }: TypedLength,
+): string | undefined {
+  if (before === undefined) return undefined;
+  const then = readLengthText(before.typed.text, before.typed.unit);
+  if (then.kind !== 'length') return undefined;
+  const said = `${NAMES[before.when]} ${lengthIn(then.length, unit).replace('-', '−')} ${unit}`;
+  const now = readLengthText(text, unit);
+  if (now.kind !== 'length') return said;
+  const change = lengthText(fromMicrometres(now.length - then.length, unit), DECIMALS[unit]);
+  const sign = change.startsWith('-') ? '−' : '+';
+  return `${said}, now ${change === '0' ? 'the same' : `${sign}${change.replace('-', '')}`}`;
+}
