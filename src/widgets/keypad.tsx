@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { keepInSight } from './field-in-sight';
 import {
   askToTakeBack,
   eraseFrom,
@@ -39,7 +40,7 @@ export function Keypad() {
     document.documentElement.classList.toggle('keypad-open', field !== undefined);
     setLayer('digits');
     // The pad must not lie over the field.
-    field?.scrollIntoView({ block: 'center' });
+    return field && keepInSight(field);
   }, [field]);
   if (field === undefined) return null;
   return (
