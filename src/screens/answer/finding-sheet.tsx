@@ -9,6 +9,7 @@ import { Found } from '../../widgets/found';
 import { Later } from '../../widgets/later';
 import { deviation as shown } from '../../words/numbers';
 import { seatingsInWords, verdictInWords } from '../../words/verdicts';
+import { Help } from '../help/help';
 import { AskedFrame } from './asked-frame';
 import { AssumptionWarning } from './assumption-warning';
 import { Chance } from './chance';
@@ -60,6 +61,7 @@ export function FindingSheet({ finding, entry, inspection, worked }: FindingShee
       >
         {withForm === undefined && <Chance finding={finding} />}
       </Working>
+      <Help topics={['out of square', 'doubt', 'verdict', 'chance']} />
     </section>
   );
 }

@@ -7,6 +7,7 @@ import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { isWithinDoubt, leanInWords } from '../../words/leans';
 import { arcSecondsWithDoubt, size, withDoubt } from '../../words/numbers';
+import { Help } from '../help/help';
 import { Working } from './working';
 
 interface SideFactsProps {
@@ -47,6 +48,7 @@ export function SideFacts({ face, base, height, estimate, inspection }: SideFact
         what={`How far the ${face} leans out over its height`}
         inspection={inspection}
       />
+      <Help topics={['per 100 mm']} />
     </div>
   );
 }

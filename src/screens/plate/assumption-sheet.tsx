@@ -12,6 +12,7 @@ export function AssumptionSheet(props: SetupSheetProps<AssumptionSetup>) {
     <SheetFrame
       title={`Taken as parallel: ${pairName(faces)}`}
       subtitle="Your word in place of a micrometer. Where it is wrong, the blame falls on the wrong face."
+      help="assumed parallel"
       locked={locked}
       onRemove={onRemove}
     >

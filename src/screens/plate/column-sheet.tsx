@@ -24,6 +24,7 @@ export function ColumnSheet(props: SetupSheetProps<ColumnSetup>) {
     <SheetFrame
       title={`Column: ${pairName(faces)}`}
       subtitle={`Part standing on its ${base}. Slide the indicator up one side, turn the part round, up the other.`}
+      help="column"
       locked={locked}
       onRemove={onRemove}
     >

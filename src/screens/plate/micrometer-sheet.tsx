@@ -28,6 +28,7 @@ export function MicrometerSheet(props: SetupSheetProps<MicrometerSetup>) {
     <SheetFrame
       title={`Micrometer: ${pairName(faces)}`}
       subtitle={`Places count up from the ${edges.up} and in from the ${edges.across} edge.`}
+      help="micrometer"
       locked={locked}
       onRemove={onRemove}
     >

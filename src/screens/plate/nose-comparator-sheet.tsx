@@ -56,6 +56,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
           ? 'Turn the block on each side in turn and read the next one, the setting untouched: the four corners must sum to 360°.'
           : `Part standing on its ${base}. Read one side, swing round, read the other: the setting untouched.`
       }
+      help={fourSided ? 'four sides' : 'nose comparator'}
       locked={locked}
       onRemove={onRemove}
     >

@@ -43,6 +43,7 @@ export function OverFaceSheet(props: SetupSheetProps<OverFaceSetup>) {
           ? `Part standing on its ${oppositeFace(face)}, indicator on a stand passed over the ${face}.`
           : `Part on three jacks with its ${face} levelled: how flat it is, and nothing of its angles.`
       }
+      help={kind}
       locked={locked}
       onRemove={onRemove}
     >

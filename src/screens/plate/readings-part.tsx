@@ -23,6 +23,7 @@ import { useNewInSight } from './new-in-sight';
 import { NoseComparatorSheet } from './nose-comparator-sheet';
 import { OpenAgain } from './open-again';
 import { OverFaceSheet } from './over-face-sheet';
+import { BeforeReading, SeatAgain } from './reminders';
 import type { SetupSheetProps } from './setup-sheet';
 import { UndoButton } from './undo-button';
 
@@ -76,6 +77,7 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
       {part.example && isShown(inspection, 'guide') && (
         <GuideWhenShown inspection={inspection} worked={worked} />
       )}
+      {!part.example && <BeforeReading inspection={inspection} />}
       {setups.map((setup, index) => (
         <SetupSheet
           key={setup.id}
@@ -89,6 +91,7 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
           onRemove={() => remove(setup, index)}
         />
       ))}
+      {!part.example && <SeatAgain inspection={inspection} />}
       {removed !== undefined && (
         <p class="note" role="status">
           Removed.{' '}

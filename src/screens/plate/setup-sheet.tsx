@@ -4,6 +4,8 @@ import type { Part } from '../../core/part/part';
 import type { Problems } from '../../entry/problems';
 import type { ReadingsBefore } from '../../entry/readings-before';
 import type { SetupEntry } from '../../entry/setup-entry';
+import { Help } from '../help/help';
+import type { HelpTopic } from '../help/topics';
 
 /** What the sheet of any setup is given. */
 export interface SetupSheetProps<S extends SetupEntry> {
@@ -23,13 +25,15 @@ export interface SetupSheetProps<S extends SetupEntry> {
 interface SheetFrameProps {
   readonly title: string;
   readonly subtitle: string;
+  readonly help: HelpTopic;
   readonly locked: boolean;
   readonly onRemove: () => void;
   readonly children: ComponentChildren;
 }
 
 /** The frame of a setup's sheet. */
-export function SheetFrame({ title, subtitle, locked, onRemove, children }: SheetFrameProps) {
+export function SheetFrame(props: SheetFrameProps) {
+  const { title, subtitle, help, locked, onRemove, children } = props;
   return (
     <section class="sheet setup" aria-label={`${title}: ${subtitle}`}>
       <div class="sheet-head sheet-title">
@@ -47,6 +51,7 @@ export function SheetFrame({ title, subtitle, locked, onRemove, children }: Shee
       </div>
       <p class="soft small">{subtitle}</p>
       {children}
+      <Help topics={[help]} />
     </section>
   );
 }

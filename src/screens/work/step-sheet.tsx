@@ -10,6 +10,7 @@ import {
   sizeInWords,
   workedFaceView,
 } from '../../words/corrections';
+import { Help } from '../help/help';
 import { CutDrawings } from './cut-drawings';
 import { HowToWork } from './how-to-work';
 
@@ -40,6 +41,7 @@ export function StepSheet({ step, part, answer, way, onLog, tentative }: StepShe
         <b>{pressInWords(step, size)}</b> <span class="soft">{workedFaceView(face)}</span>
       </p>
       <p class="small">{sizeInWords(step, deviation)}</p>
+      <Help topics={['high edge', 'press point']} />
       <Later turns={3}>
         <HowToWork step={step} part={part} answer={answer} way={way} />
       </Later>

@@ -1,0 +1,25 @@
+import { isRepeat } from './placings';
+import { hasReadings } from './read-with';
+import type { SetupEntry } from './setup-entry';
+import { isBlank } from './typed-length';
+
+/** True where nothing has been read yet with any of the setups. */
+export function isUnread(setups: readonly SetupEntry[]): boolean {
+  return !setups.some(hasReadings);
+}
+
+/** True where both sides have been read by comparator or column, and none after lifting the block again. */
+export function isReadOnce(setups: readonly SetupEntry[]): boolean {
+  const seated = setups.flatMap((setup) =>
+    setup.kind === 'nose comparator' || setup.kind === 'column' ? [setup] : [],
+  );
+  return (
+    seated.length > 0 &&
+    seated.every(({ placings }) => placings.every(({ id }) => !isRepeat(placings, id))) &&
+    seated.every((setup) =>
+      setup.kind === 'column'
+        ? setup.placings.every(({ readings }) => !Object.values(readings).some(isBlank))
+        : setup.placings.every(({ reading }) => !isBlank(reading)),
+    )
+  );
+}

@@ -1,0 +1,113 @@
+import { ChanceCurve } from '../../widgets/drawings/help/chance-curve';
+import { LeanPerLength } from '../../widgets/drawings/help/lean-per-length';
+import { SquareZone } from '../../widgets/drawings/help/square-zone';
+import { PressView } from '../../widgets/drawings/press-view';
+import { WedgeProfile } from '../../widgets/drawings/wedge-profile';
+import { ZoneScale } from '../../widgets/drawings/zone-scale';
+import type { HelpTopic } from './topics';
+
+type ResultTopic = Extract<
+  HelpTopic,
+  'out of square' | 'doubt' | 'verdict' | 'chance' | 'per 100 mm' | 'high edge' | 'press point'
+>;
+
+const LIMIT = { limit: 5, limitText: 'limit' } as const;
+const NOTHING = { topLeft: '', topRight: '', bottomLeft: '', bottomRight: '' } as const;
+
+/** What a result means. */
+export function ResultHelp({ topic }: { readonly topic: ResultTopic }) {
+  switch (topic) {
+    case 'out of square':
+      return (
+        <>
+          <SquareZone />
+          <p>
+            The face fits between two planes that are exactly square to what the block stands on.
+            How far these are apart, over the whole face, is the number that the drawing limits (ISO
+            1101). For parallel faces the two planes are parallel to the datum.
+          </p>
+        </>
+      );
+    case 'doubt':
+      return (
+        <>
+          <ZoneScale {...LIMIT} value={3} expanded={1.2} verdict="in" />
+          <p>
+            The truth lies within the whisker in about 95 of 100 such inspections. It comes from the
+            instruments, the seating and the plate as the kit has them; ‘Show the working’ has each
+            share. Seating again makes it smaller.
+          </p>
+        </>
+      );
+    case 'verdict':
+      return (
+        <>
+          <ZoneScale {...LIMIT} value={2.4} expanded={1.2} verdict="in" />
+          <ZoneScale {...LIMIT} value={4.8} expanded={1.2} verdict="too close to call" />
+          <ZoneScale {...LIMIT} value={7.6} expanded={1.2} verdict="out" />
+          <p>
+            ‘In’ and ‘out’ are only said where it is nearly sure. In between it is too close to
+            call: seat it again, or read with less doubt. How sure is a setting of the kit.
+          </p>
+        </>
+      );
+    case 'chance':
+      return (
+        <>
+          <ChanceCurve />
+          <p>
+            The readings leave many values possible, the one found being the likeliest. The share of
+            them within the limit is the chance that the part is in (JCGM 106).
+          </p>
+        </>
+      );
+    case 'per 100 mm':
+      return (
+        <>
+          <LeanPerLength />
+          <p>
+            The lean as a rate: how much further out the side stands 100 mm higher up. Over 50 mm it
+            is half as much, so that parts of any height can be held against each other.
+          </p>
+        </>
+      );
+    case 'high edge':
+      return (
+        <>
+          <WedgeProfile
+            highName="high edge"
+            lowName="nothing off here"
+            amount="most"
+            label="A wedge under the block: thickest at the high edge, nothing at the other."
+          />
+          <p>
+            To stand a leaning side square, a wedge has to come off the face below it: most at the
+            high edge, nothing at the edge across. Taking it off tapers the block from that face to
+            the opposite one by as much.
+          </p>
+        </>
+      );
+    case 'press point':
+      return (
+        <>
+          <PressView
+            across={60}
+            up={40}
+            edgeNames={{ left: 'high edge', right: 'right', top: 'back', bottom: 'front' }}
+            press={{ across: -10, up: 0 }}
+            corners={NOTHING}
+            removalShare={{ topLeft: 1, bottomLeft: 1, topRight: 0, bottomRight: 0 }}
+            highEdges={['left']}
+            pressDistances={{ left: 'a third' }}
+            label="The face from above: pressed a third of its length in from the high edge."
+          />
+          <p>
+            The abrasive cuts where it is pressed. Pressed a third of the length in from the high
+            edge, the cut feathers out to nothing at the far edge. Nearer to the edge than that the
+            far edge lifts, and the high edge is rounded. This takes the bed as even and the block
+            as stiff.
+          </p>
+        </>
+      );
+  }
+}
