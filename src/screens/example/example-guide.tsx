@@ -16,9 +16,9 @@ interface ExampleGuideProps {
 /** Leads through the invented example, one step at a time: what to type, and what it shows. */
 export function ExampleGuide({ inspection, worked }: ExampleGuideProps) {
   return (
-    <section class="sheet guide" aria-label="Try-out">
+    <section class="note guide" aria-label="Try-out">
       <div class="sheet-head">
-        <h3>Try-out on an invented part</h3>
+        <h4>Try-out on an invented part</h4>
         <button
           type="button"
           class="button button-quiet"
@@ -53,12 +53,12 @@ function Step({ inspection, step }: StepProps) {
     case 'second side':
       return (
         <>
-          <Reversal first={step.right} firstName="right" secondName="left" inWords={inWords} />
           <p>
             One number, and it says nothing yet: the comparator’s own zero and the lean of the side
             are both in it. Swing round with the setting untouched, and type{' '}
             <b>{inWords(PLAYED.first.left)}</b> for the left side.
           </p>
+          <Reversal first={step.right} firstName="right" secondName="left" inWords={inWords} />
         </>
       );
     case 'zero falls out':

@@ -4,6 +4,7 @@ import { OverAFace } from '../../widgets/drawings/help/over-a-face';
 import { ParallelOrNot } from '../../widgets/drawings/help/parallel-or-not';
 import { ThicknessAtTwoHeights } from '../../widgets/drawings/help/thickness-at-two-heights';
 import { Reversal } from '../../widgets/drawings/reversal';
+import { rounded } from '../../words/numbers';
 import type { HelpTopic } from './topics';
 
 const BLOCK = {
@@ -11,7 +12,7 @@ const BLOCK = {
   ...{ baseName: 'bottom', topName: 'top', leans: { right: 0.08, left: -0.08 } },
 } as const;
 
-const micrometres = (value: number) => `${value} µm`;
+const micrometres = (value: number) => `${rounded(value, 0)} µm`;
 
 type WayTopic = Extract<
   HelpTopic,

@@ -111,6 +111,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
           />
         ))}
       </div>
+      {props.beside}
       {moved && anyRead && (
         <div class="note note-warning" role="status">
           <p>

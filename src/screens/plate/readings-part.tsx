@@ -69,14 +69,16 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
   };
   const { part: read, problems, answer } = worked;
   const before = readingsBefore(setups, inspectionBefore(inspection, links)?.setups ?? []);
+  // The guide stands by the fields that it speaks of.
+  const guided =
+    part.example && isShown(inspection, 'guide')
+      ? setups.find(({ kind }) => kind === 'nose comparator')
+      : undefined;
   return (
     <div class="plate-part" ref={root}>
       <KitInHand inspection={inspection}>
         <UndoButton inspection={inspection} onTakeBack={onTakeBack} />
       </KitInHand>
-      {part.example && isShown(inspection, 'guide') && (
-        <GuideWhenShown inspection={inspection} worked={worked} />
-      )}
       {!part.example && <BeforeReading inspection={inspection} />}
       {setups.map((setup, index) => (
         <SetupSheet
@@ -86,6 +88,7 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
           problems={problems}
           before={before}
           sides={sidesOf(setup, answer?.sides ?? [])}
+          beside={setup === guided && <GuideWhenShown inspection={inspection} worked={worked} />}
           locked={closed !== undefined}
           onChange={(one, change) => changeSetup(inspection, one, change)}
           onRemove={() => remove(setup, index)}

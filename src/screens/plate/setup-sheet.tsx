@@ -15,6 +15,8 @@ export interface SetupSheetProps<S extends SetupEntry> {
   readonly before: ReadingsBefore;
   /** What the readings say of this pair so far. */
   readonly sides: SidesAnswer | undefined;
+  /** What is to be said beside the fields for what the instrument shows. */
+  readonly beside?: ComponentChildren;
   /** True where the readings are finished. */
   readonly locked: boolean;
   /** Given what makes of the setup as it is by then the one to be. */

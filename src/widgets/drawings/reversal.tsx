@@ -17,10 +17,12 @@ interface ReversalProps {
   readonly inWords: (micrometres: number) => string;
 }
 
-const AXIS = 96;
-const HEIGHT = 128;
+const AXIS = 104;
+const HEIGHT = 136;
+/** Heights of what is said of either reading. */
+const [FIRST, SECOND] = [32, 68];
 /** Either side of the readings, µm: room to turn the dial. */
-const ROOM = 26;
+const ROOM = 40;
 
 /** Two readings on one scale: their mean is the comparator's zero, and each stands as far off it as its side leans. */
 export function Reversal(props: ReversalProps) {
@@ -37,14 +39,19 @@ export function Reversal(props: ReversalProps) {
       <Text x={clear(line.x(zero))} y={9} kind="drawing-strong">
         {`zero ${inWords(zero)}`}
       </Text>
-      <Lean line={line} from={zero} to={first + turned} y={40} text={inWords(lean)} />
-      <Lean line={line} from={zero} to={second + turned} y={66} text={inWords(-lean)} />
-      <Reading x={line.x(first + turned)} y={40} name={firstName} away={first >= second ? 1 : -1} />
+      <Lean line={line} from={zero} to={first + turned} y={FIRST} />
+      <Lean line={line} from={zero} to={second + turned} y={SECOND} />
+      <Reading
+        x={line.x(first + turned)}
+        y={FIRST}
+        texts={[firstName, inWords(lean)]}
+        away={lean < 0 ? -1 : 1}
+      />
       <Reading
         x={line.x(second + turned)}
-        y={66}
-        name={secondName}
-        away={first >= second ? -1 : 1}
+        y={SECOND}
+        texts={[secondName, inWords(-lean)]}
+        away={lean < 0 ? 1 : -1}
       />
     </Drawing>
   );
@@ -69,7 +76,7 @@ function OneReading({ first, firstName, inWords, line }: ReversalProps & { line:
           <Text x={line.x(first + guess) - 12} y={24 + index * 24} anchor="end" kind="drawing-soft">
             zero?
           </Text>
-          <Lean line={line} from={first + guess} to={first} y={24 + index * 24} text="" />
+          <Lean line={line} from={first + guess} to={first} y={24 + index * 24} />
         </g>
       ))}
       <path class="drawing-extension" d={`M${at(line.x(first))} 14V${AXIS}`} />
@@ -104,18 +111,14 @@ interface LeanProps {
   readonly from: number;
   readonly to: number;
   readonly y: number;
-  readonly text: string;
 }
 
-function Lean({ line, from, to, y, text }: LeanProps) {
+function Lean({ line, from, to, y }: LeanProps) {
   const [start, end] = [line.x(from), line.x(to)];
   return (
     <g>
       <path class="drawing-dimension" d={`M${at(start)} ${y}H${at(end)}`} />
       <ArrowHead tip={{ x: end, y }} tail={{ x: start, y }} />
-      <Text x={start - Math.sign(end - start) * 6} y={y} anchor={end > start ? 'end' : 'start'}>
-        {text}
-      </Text>
     </g>
   );
 }
@@ -123,18 +126,23 @@ function Lean({ line, from, to, y, text }: LeanProps) {
 interface ReadingProps {
   readonly x: number;
   readonly y: number;
-  readonly name: string;
+  /** Which side it is of, and how far it stands off the zero. */
+  readonly texts: readonly [name: string, lean: string];
   /** 1 where there is room at the right of it, −1 at the left. */
   readonly away: 1 | -1;
 }
 
-function Reading({ x, y, name, away }: ReadingProps) {
+function Reading({ x, y, texts: [name, lean], away }: ReadingProps) {
+  const anchor = away === 1 ? 'start' : 'end';
   return (
     <g>
       <path class="drawing-extension" d={`M${at(x)} ${y}V${AXIS}`} />
       <circle class="drawing-contact" cx={at(x)} cy={AXIS} r="5" />
-      <Text x={x + away * 9} y={y} anchor={away === 1 ? 'start' : 'end'} kind="drawing-strong">
+      <Text x={x + away * 9} y={y} anchor={anchor} kind="drawing-strong">
         {name}
+      </Text>
+      <Text x={x + away * 9} y={y + 16} anchor={anchor}>
+        {lean}
       </Text>
     </g>
   );
