@@ -31,7 +31,13 @@ export function ResultHelp({ topic }: { readonly topic: ResultTopic }) {
     case 'doubt':
       return (
         <>
-          <ZoneScale {...LIMIT} value={3} expanded={1.2} verdict="in" />
+          <ZoneScale
+            {...LIMIT}
+            value={3}
+            expanded={1.2}
+            verdict="in"
+            label="A value with a whisker that reaches as far up as down."
+          />
           <p>
             The truth lies within the whisker in about 95 of 100 such inspections. It comes from the
             instruments, the seating and the plate as the kit has them; ‘Show the working’ has each
@@ -42,9 +48,27 @@ export function ResultHelp({ topic }: { readonly topic: ResultTopic }) {
     case 'verdict':
       return (
         <>
-          <ZoneScale {...LIMIT} value={2.4} expanded={1.2} verdict="in" />
-          <ZoneScale {...LIMIT} value={4.8} expanded={1.2} verdict="too close to call" />
-          <ZoneScale {...LIMIT} value={7.6} expanded={1.2} verdict="out" />
+          <ZoneScale
+            {...LIMIT}
+            value={2.4}
+            expanded={1.2}
+            verdict="in"
+            label="In: the whisker ends below the limit."
+          />
+          <ZoneScale
+            {...LIMIT}
+            value={4.8}
+            expanded={1.2}
+            verdict="too close to call"
+            label="Too close to call: the whisker reaches over the limit."
+          />
+          <ZoneScale
+            {...LIMIT}
+            value={7.6}
+            expanded={1.2}
+            verdict="out"
+            label="Out: all of the whisker is beyond the limit."
+          />
           <p>
             ‘In’ and ‘out’ are only said where it is nearly sure. In between it is too close to
             call: seat it again, or read with less doubt. How sure is a setting of the kit.

@@ -14,18 +14,20 @@ interface ZoneScaleProps {
   /** Expanded uncertainty: the whisker is value ± this. */
   readonly expanded: number;
   readonly verdict: Verdict;
+  /** Where the value stands beside it in words already, it needs none. */
+  readonly label?: string;
 }
 
 const BAR = 16;
 const REACH = BAR / 2 + 4;
 
 /** One value against its limit: how far in or out it is, and whether its doubt reaches over. */
-export function ZoneScale({ limit, limitText, verdict, ...error }: ZoneScaleProps) {
+export function ZoneScale({ limit, limitText, verdict, label, ...error }: ZoneScaleProps) {
   const axis = axisOver(limit, [error]);
   const y = REACH + 2;
   const foot = 2 * REACH + 5;
   return (
-    <Drawing height={foot + LINE}>
+    <Drawing height={foot + LINE} label={label}>
       <ErrorBar axis={axis} error={{ ...error, verdict }} y={y} height={BAR} />
       <ErrorScale axis={axis} text={limitText} bars={[y]} reach={REACH} foot={foot} />
     </Drawing>
