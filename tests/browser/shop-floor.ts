@@ -25,15 +25,15 @@ interface NewPart {
 /** Describes a part standing on its bottom, both sides to be square to it, and goes to its screen. */
 export async function describePart(page: Page, part: NewPart): Promise<void> {
   await page.goto('/');
-  await page.getByRole('button', { name: 'New part' }).tap();
+  await page.getByRole('button', { name: 'New part' }).click();
   await type(page, 'Name', part.name);
   await type(page, 'X, left to right', part.size[0]);
   await type(page, 'Y, front to back', part.size[1]);
   await type(page, 'Z, bottom to top', part.size[2]);
-  await page.getByRole('button', { name: 'Add a requirement' }).tap();
+  await page.getByRole('button', { name: 'Add a requirement' }).click();
   await type(page, 'Within', part.within);
-  await page.getByRole('button', { name: 'Add a requirement' }).tap();
-  await page.getByRole('link', { name: 'To the part', exact: true }).tap();
+  await page.getByRole('button', { name: 'Add a requirement' }).click();
+  await page.getByRole('link', { name: 'To the part', exact: true }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(part.name);
 }
 
@@ -44,7 +44,7 @@ export function sides(page: Page) {
 
 /** Says within how much right and left are parallel. */
 export async function takeAsParallel(page: Page, within: string): Promise<void> {
-  await page.getByRole('button', { name: 'Take as parallel' }).first().tap();
+  await page.getByRole('button', { name: 'Take as parallel' }).first().click();
   await type(page, 'Parallel within, over the whole face', within);
 }
 

@@ -57,6 +57,10 @@ async function walk(page, show) {
   await page.getByRole('link', { name: 'Back to the part' }).click();
   await page.getByRole('heading', { name: 'Its story' }).waitFor();
   await show('part');
+  await page.getByRole('link', { name: 'Compare two' }).click();
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await show('compare');
+  await page.getByRole('link', { name: 'Back to the part' }).click();
   await page.getByRole('link', { name: 'Change' }).click();
   await page.getByRole('heading', { name: 'What the drawing asks' }).waitFor();
   await show('drawing');

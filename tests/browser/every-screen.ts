@@ -1,0 +1,78 @@
+import { expect, type Page } from '@playwright/test';
+import { describePart, type } from './shop-floor';
+
+/** Looks at the screen as it is; `name` says which one it is. */
+type Look = (name: string) => Promise<void>;
+
+/** Goes through every screen and every state of it: errors shown, answer shown, folds open. */
+export async function walkEveryScreen(page: Page, look: Look): Promise<void> {
+  await page.goto('/');
+  await expect(page.getByRole('button', { name: 'New part' })).toBeVisible();
+  await look('bench, empty');
+  await theExample(page, look);
+  await aPartWithMore(page, look);
+  for (const address of ['kit', 'rates', 'no-such-place', '']) {
+    await page.goto(`/${address}`);
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    await look(address || 'bench');
+  }
+}
+
+async function theExample(page: Page, look: Look): Promise<void> {
+  await page.goto('/?example');
+  await type(page, 'Right side', '41');
+  await look('plate, typing');
+  await type(page, 'Left side', '2.9.');
+  await look('plate, slip of typing');
+  await type(page, 'Left side', '29');
+  await openFolds(page);
+  await look('plate, answered, all open');
+  await page.getByRole('button', { name: /Units/ }).click();
+  await look('plate, units');
+  await page.getByRole('button', { name: 'I work the bottom' }).first().click();
+  await type(page, 'How much', '10');
+  await openFolds(page);
+  await look('work');
+  await page.getByRole('button', { name: 'Measure again' }).click();
+  await type(page, 'Right side', '36');
+  await type(page, 'Left side', '33');
+  await page.getByRole('link', { name: 'Back to the part' }).click();
+  await openFolds(page);
+  await look('part');
+  await page.getByRole('link', { name: 'Compare two' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  await look('compare');
+  await page.getByRole('link', { name: 'Back to the part' }).click();
+  await page.getByRole('link', { name: 'Change' }).click();
+  await openFolds(page);
+  await look('drawing');
+}
+
+/** A part with nothing fixed yet, and a face that is mapped. */
+async function aPartWithMore(page: Page, look: Look): Promise<void> {
+  await describePart(page, { name: 'Trial', size: ['60', '40', '90'], within: '0.001' });
+  await page.getByRole('button', { name: 'Take readings' }).click();
+  await type(page, 'Nose height', '6');
+  await type(page, 'Indicator height', '80');
+  await type(page, 'Right side', '34');
+  await type(page, 'Left side', '31');
+  await look('plate, not fixed');
+  await page.getByText('Form of the right').first().click();
+  await page.getByRole('button', { name: 'Map of the face, on jacks' }).first().click();
+  await page.getByRole('button', { name: '3 × 3' }).click();
+  for (const [index, text] of ['2', '3', '6', '1', '2', '5', '2', '3', '6'].entries()) {
+    await type(page, `Reading at place ${index + 1}`, text);
+  }
+  await look('plate, mapped');
+}
+
+/** Folds out all that is folded away, and what is folded away within it. */
+async function openFolds(page: Page): Promise<void> {
+  const foldOut = () =>
+    page.evaluate(() => {
+      const folded = document.querySelectorAll<HTMLDetailsElement>('main details:not([open])');
+      for (const details of folded) details.open = true;
+      return folded.length;
+    });
+  await expect.poll(foldOut).toBe(0);
+}
