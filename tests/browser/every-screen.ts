@@ -11,7 +11,7 @@ export async function walkEveryScreen(page: Page, look: Look): Promise<void> {
   await look('bench, empty');
   await theExample(page, look);
   await aPartWithMore(page, look);
-  for (const address of ['kit', 'rates', 'no-such-place', '']) {
+  for (const address of ['kit', 'rates', 'files', 'no-such-place', '']) {
     await page.goto(`/${address}`);
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
     await look(address || 'bench');

@@ -65,7 +65,7 @@ async function walk(page, show) {
   await page.getByRole('heading', { name: 'What the drawing asks' }).waitFor();
   await show('drawing');
   await everySide(page, show);
-  for (const address of ['kit', 'rates', 'no-such-place', '']) {
+  for (const address of ['kit', 'rates', 'files', 'no-such-place', '']) {
     await page.goto(ADDRESS + address);
     await page.getByRole('heading', { level: 1 }).waitFor();
     await show(address || 'bench');
