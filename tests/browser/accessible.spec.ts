@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { walkEveryScreen } from './every-screen';
-import { type } from './shop-floor';
+import { press, type } from './shop-floor';
 
 /** What WCAG 2.2 AA asks, as far as axe can see it. */
 async function expectAccessible(page: Page, screen: string): Promise<void> {
@@ -133,7 +133,7 @@ test('where the system sets the colours, verdict, choice and drawing can still b
   expect((await looks('.found')).border).toBe('2px');
   const metal = await looks('.drawing-metal');
   expect(metal.stroke).not.toBe(metal.fill);
-  await page.getByRole('button', { name: /Units/ }).click();
+  await press(page.getByRole('button', { name: /Units/ }));
   expect((await looks('.choice-one.chosen')).border).toBe('4px');
 });
 

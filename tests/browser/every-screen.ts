@@ -1,5 +1,5 @@
 import { expect, type Page } from '@playwright/test';
-import { describePart, type } from './shop-floor';
+import { describePart, press, type } from './shop-floor';
 
 /** Looks at the screen as it is; `name` says which one it is. */
 type Look = (name: string) => Promise<void>;
@@ -11,7 +11,7 @@ export async function walkEveryScreen(page: Page, look: Look): Promise<void> {
   await look('bench, empty');
   await theExample(page, look);
   await aPartWithMore(page, look);
-  for (const address of ['kit', 'rates', 'files', 'no-such-place', '']) {
+  for (const address of ['kit', 'drawer', 'rates', 'files', 'no-such-place', '']) {
     await page.goto(`/${address}`);
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
     await look(address || 'bench');
@@ -27,23 +27,31 @@ async function theExample(page: Page, look: Look): Promise<void> {
   await type(page, 'Left side', '29');
   await openFolds(page);
   await look('plate, answered, all open');
-  await page.getByRole('button', { name: /Units/ }).click();
+  await press(page.getByRole('button', { name: /Units/ }));
   await look('plate, units');
-  await page.getByRole('button', { name: 'I work the bottom' }).first().click();
+  await press(page.getByRole('button', { name: 'I work the bottom' }).first());
   await type(page, 'How much', '10');
   await openFolds(page);
   await look('work');
-  await page.getByRole('button', { name: 'Measure again' }).click();
+  await press(page.getByRole('button', { name: 'Measure again' }));
   await type(page, 'Right side', '36');
   await type(page, 'Left side', '33');
-  await page.getByRole('link', { name: 'Back to the part' }).click();
+  await press(page.getByRole('link', { name: 'Back to the part' }));
   await openFolds(page);
   await look('part');
-  await page.getByRole('link', { name: 'Compare two' }).click();
+  await press(page.getByRole('link', { name: 'Compare two' }));
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
   await look('compare');
-  await page.getByRole('link', { name: 'Back to the part' }).click();
-  await page.getByRole('link', { name: 'Change' }).click();
+  await press(page.getByRole('link', { name: 'Back to the part' }));
+  await press(page.locator('main a[href*="/record/"]').first());
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  await look('record');
+  await page.goBack();
+  await page.goto(`${page.url()}/table`);
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  await look('table');
+  await page.goBack();
+  await press(page.getByRole('link', { name: 'Change' }));
   await openFolds(page);
   await look('drawing');
 }
@@ -51,15 +59,15 @@ async function theExample(page: Page, look: Look): Promise<void> {
 /** A part with nothing fixed yet, and a face that is mapped. */
 async function aPartWithMore(page: Page, look: Look): Promise<void> {
   await describePart(page, { name: 'Trial', size: ['60', '40', '90'], within: '0.001' });
-  await page.getByRole('button', { name: 'Take readings' }).click();
+  await press(page.getByRole('button', { name: 'Take readings' }));
   await type(page, 'Nose height', '6');
   await type(page, 'Indicator height', '80');
   await type(page, 'Right side', '34');
   await type(page, 'Left side', '31');
   await look('plate, not fixed');
-  await page.getByText('Form of the right').first().click();
-  await page.getByRole('button', { name: 'Map of the face, on jacks' }).first().click();
-  await page.getByRole('button', { name: '3 × 3' }).click();
+  await press(page.getByText('Form of the right').first());
+  await press(page.getByRole('button', { name: 'Map of the face, on jacks' }).first());
+  await press(page.getByRole('button', { name: '3 × 3' }));
   for (const [index, text] of ['2', '3', '6', '1', '2', '5', '2', '3', '6'].entries()) {
     await type(page, `Reading at place ${index + 1}`, text);
   }

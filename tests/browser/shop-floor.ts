@@ -1,4 +1,4 @@
-import { expect, type Page } from '@playwright/test';
+import { expect, type Locator, type Page } from '@playwright/test';
 
 /** Fills a field as a person does: a tap, then digit by digit. */
 export async function type(page: Page, label: string, text: string): Promise<void> {
@@ -15,6 +15,14 @@ export async function tapKeys(page: Page, keys: readonly string[]): Promise<void
   }
 }
 
+/** Leaves the field first: the keypad goes, and what stood under it moves, before the press and not within it. */
+export async function press(target: Locator): Promise<void> {
+  await target.evaluate(() => {
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+  });
+  await target.click();
+}
+
 interface NewPart {
   readonly name: string;
   readonly size: readonly [string, string, string];
@@ -25,15 +33,15 @@ interface NewPart {
 /** Describes a part standing on its bottom, both sides to be square to it, and goes to its screen. */
 export async function describePart(page: Page, part: NewPart): Promise<void> {
   await page.goto('/');
-  await page.getByRole('button', { name: 'New part' }).click();
+  await press(page.getByRole('button', { name: 'New part' }));
   await type(page, 'Name', part.name);
   await type(page, 'X, left to right', part.size[0]);
   await type(page, 'Y, front to back', part.size[1]);
   await type(page, 'Z, bottom to top', part.size[2]);
-  await page.getByRole('button', { name: 'Add a requirement' }).click();
+  await press(page.getByRole('button', { name: 'Add a requirement' }));
   await type(page, 'Within', part.within);
-  await page.getByRole('button', { name: 'Add a requirement' }).click();
-  await page.getByRole('link', { name: 'To the part', exact: true }).click();
+  await press(page.getByRole('button', { name: 'Add a requirement' }));
+  await press(page.getByRole('link', { name: 'To the part', exact: true }));
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(part.name);
 }
 
@@ -44,7 +52,7 @@ export function sides(page: Page) {
 
 /** Says within how much right and left are parallel. */
 export async function takeAsParallel(page: Page, within: string): Promise<void> {
-  await page.getByRole('button', { name: 'Take as parallel' }).first().click();
+  await press(page.getByRole('button', { name: 'Take as parallel' }).first());
   await type(page, 'Parallel within, over the whole face', within);
 }
 

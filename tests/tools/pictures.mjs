@@ -61,11 +61,19 @@ async function walk(page, show) {
   await page.getByRole('heading', { level: 1 }).waitFor();
   await show('compare');
   await page.getByRole('link', { name: 'Back to the part' }).click();
+  await page.locator('main a[href*="/record/"]').first().click();
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await show('record');
+  await page.goBack();
+  await page.goto(`${page.url()}/table`);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await show('table');
+  await page.goBack();
   await page.getByRole('link', { name: 'Change' }).click();
   await page.getByRole('heading', { name: 'What the drawing asks' }).waitFor();
   await show('drawing');
   await everySide(page, show);
-  for (const address of ['kit', 'rates', 'files', 'no-such-place', '']) {
+  for (const address of ['kit', 'drawer', 'rates', 'files', 'no-such-place', '']) {
     await page.goto(ADDRESS + address);
     await page.getByRole('heading', { level: 1 }).waitFor();
     await show(address || 'bench');
