@@ -53,11 +53,12 @@ function settleNow(part: string): void {
 
 /**
  * Works out where all the parts stand of which it is not known, those given first, until
- * `isWanted` says no more. Every part has a turn of its own.
+ * `isWanted` says no more. Every part has a turn of its own, when there is nothing else to do.
  */
 export async function settleAll(ids: readonly string[], isWanted: () => boolean): Promise<void> {
   let settled: SummaryRecord[] = [];
   for (const id of ids) {
+    await idle();
     if (!isWanted()) break;
     const summary = isSettled(id) ? undefined : await settledFromStore(id);
     if (summary !== undefined) settled.push(summary);
@@ -67,6 +68,14 @@ export async function settleAll(ids: readonly string[], isWanted: () => boolean)
     }
   }
   if (settled.length > 0) put(settled);
+}
+
+/** Until nothing more urgent is to be done, as far as the browser can tell. */
+function idle(): Promise<void> {
+  return new Promise((resolve) => {
+    if (typeof requestIdleCallback === 'function') requestIdleCallback(() => resolve());
+    else setTimeout(resolve);
+  });
 }
 
 function isSettled(id: string): boolean {

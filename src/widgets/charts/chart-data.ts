@@ -61,3 +61,21 @@ export function markPlaces(marks: readonly ChartMark[]): readonly number[] {
     return before - 1 + (order + 1) / (same.length + 1);
   });
 }
+
+/** So many of the points of a chart, up to and without the one at `end`, with the levels and marks among them. */
+export function partOfChart(data: ChartData, count: number, end: number): ChartData {
+  const first = Math.max(0, end - count);
+  const points = data.points.slice(first, end);
+  const last = points.length - 1;
+  const levels = data.levels
+    .filter(({ from, to }) => to >= first && from < end)
+    .map((level) => ({
+      ...level,
+      from: Math.max(0, level.from - first),
+      to: Math.min(last, level.to - first),
+    }));
+  const marks = data.marks
+    .filter(({ before }) => before >= first && before < end)
+    .map((mark) => ({ ...mark, before: mark.before - first }));
+  return { ...data, points, levels, marks };
+}

@@ -1,6 +1,6 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { Fold } from '../fold';
-import type { ChartData } from './chart-data';
+import { type ChartData, partOfChart } from './chart-data';
 import type { DrawnChart } from './draw-chart';
 import './charts.css';
 
@@ -10,11 +10,18 @@ interface HistoryChartProps {
   readonly label: string;
 }
 
+/** Points that a phone has room for. */
+const MOST = 40;
+
 /**
  * Values with their doubt in the order of time, on a canvas; what is pointed at is told in words
  * under it, and all of it stands in a list for those who do not see it.
  */
-export function HistoryChart({ data, label }: HistoryChartProps) {
+export function HistoryChart({ data: all, label }: HistoryChartProps) {
+  const count = all.points.length;
+  const [left, leave] = useState(0);
+  const end = Math.max(Math.min(count, MOST), count - left);
+  const data = useMemo(() => partOfChart(all, MOST, end), [all, end]);
   const root = useRef<HTMLDivElement>(null);
   const chart = useRef<DrawnChart | undefined>(undefined);
   const latest = useRef(data);
@@ -38,7 +45,7 @@ export function HistoryChart({ data, label }: HistoryChartProps) {
     };
   }, []);
   useEffect(() => chart.current?.show(data), [data]);
-  const shown = data.points[pointed ?? data.points.length - 1];
+  const shown = data.points[pointed ?? -1] ?? data.points.at(-1);
   return (
     <figure class="chart">
       <div class="chart-canvas" ref={root} role="img" aria-label={label} />
@@ -53,9 +60,29 @@ export function HistoryChart({ data, label }: HistoryChartProps) {
           ))}
         </ol>
       </figcaption>
+      {count > MOST && (
+        <div class="row">
+          <button
+            type="button"
+            class="button"
+            disabled={end <= MOST}
+            onClick={() => leave(count - end + MOST)}
+          >
+            Earlier
+          </button>
+          <button
+            type="button"
+            class="button"
+            disabled={end === count}
+            onClick={() => leave(Math.max(0, count - end - MOST))}
+          >
+            Later
+          </button>
+        </div>
+      )}
       <Fold summary="As a list">
         <ol class="effects small">
-          {data.points.map(({ text }, place) => (
+          {all.points.map(({ text }, place) => (
             <li key={`${place} ${text}`}>{text}</li>
           ))}
         </ol>

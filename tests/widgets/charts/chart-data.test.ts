@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { axisRange, type ChartData, markPlaces } from '../../../src/widgets/charts/chart-data';
+import {
+  axisRange,
+  type ChartData,
+  markPlaces,
+  partOfChart,
+} from '../../../src/widgets/charts/chart-data';
 
 const NOTHING: ChartData = { points: [], levels: [], marks: [], unit: 'µm' };
 
@@ -32,4 +37,21 @@ describe('the axis of a chart', () => {
 it('marks stand before their point, several of them side by side', () => {
   const marks = [1, 3, 3].map((before) => ({ before, text: '' }));
   expect(markPlaces(marks)).toEqual([0.5, expect.closeTo(2 + 1 / 3), expect.closeTo(2 + 2 / 3)]);
+});
+
+it('a part of a chart has the points, levels and marks of its own', () => {
+  const data: ChartData = {
+    unit: 'µm',
+    points: [1, 2, 3, 4, 5].map((value) => point(value)),
+    levels: [
+      { value: 9, from: 0, to: 4, kind: 'limit' },
+      { value: 8, from: 0, to: 1, kind: 'limit' },
+    ],
+    marks: [1, 3, 4].map((before) => ({ before, text: `before ${before}` })),
+  };
+  const part = partOfChart(data, 2, 4);
+  expect(part.points.map(({ value }) => value)).toEqual([3, 4]);
+  expect(part.levels).toEqual([{ value: 9, from: 0, to: 1, kind: 'limit' }]);
+  expect(part.marks).toEqual([{ before: 1, text: 'before 3' }]);
+  expect(partOfChart(data, 9, 5)).toEqual(data);
 });

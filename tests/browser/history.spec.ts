@@ -1,0 +1,48 @@
+import { expect, test } from '@playwright/test';
+import { describePart, readBothSides, takeAsParallel, type } from './shop-floor';
+
+test.use({ viewport: { width: 412, height: 915 }, hasTouch: true, isMobile: true });
+
+test('a slip in finished readings is put right, and what they were stays on record', async ({
+  page,
+}) => {
+  await describePart(page, { name: 'Story block', size: ['60', '40', '90'], within: '0.005' });
+  await page.getByRole('button', { name: 'Take readings' }).tap();
+  await takeAsParallel(page, '0.001');
+  await readBothSides(page, { nose: '6', indicator: '80', right: '34', left: '13' });
+  await page.getByRole('button', { name: 'Finish these readings' }).tap();
+  await page.getByRole('button', { name: 'Open them again' }).tap();
+  await type(page, 'Why are they opened?', '13 was typed for 31');
+  await page.getByRole('button', { name: 'Open them, keep the earlier' }).tap();
+  await type(page, 'Left side', '31');
+  await page.getByRole('link', { name: 'Back to the part' }).tap();
+  await expect(page.getByRole('list', { name: 'Earlier versions' })).toContainText(
+    '13 was typed for 31',
+  );
+  await page.getByRole('link', { name: 'What has changed' }).tap();
+  await expect(page.getByRole('row', { name: '≠ Left side 13 µm 31 µm' })).toBeVisible();
+});
+
+test('a part is removed from the list and put back at once', async ({ page }) => {
+  await describePart(page, { name: 'Wrong block', size: ['60', '40', '90'], within: '0.005' });
+  await page.getByText('Copy, archive or remove this part').tap();
+  await page.getByRole('button', { name: 'Remove it from the list' }).tap();
+  await expect(page.getByText('No such part.')).toBeVisible();
+  await page.getByRole('status').getByRole('button', { name: 'Put it back' }).tap();
+  await expect(page.getByRole('link', { name: /Wrong block/ })).toBeVisible();
+});
+
+test('a chart follows the readings of a part, and is gone with its screen', async ({ page }) => {
+  await page.goto('/?example');
+  await type(page, 'Right side', '41');
+  await type(page, 'Left side', '29');
+  await page.getByRole('button', { name: 'I work the bottom' }).first().tap();
+  await page.getByRole('button', { name: 'Measure again' }).tap();
+  await type(page, 'Right side', '36');
+  await type(page, 'Left side', '34');
+  await page.getByRole('link', { name: 'Back to the part' }).tap();
+  const chart = page.getByRole('img', { name: /Right square to bottom through 2 inspections/ });
+  await expect(chart.locator('canvas')).toBeVisible();
+  await page.getByRole('link', { name: 'Back to the bench' }).tap();
+  await expect(page.locator('canvas')).toHaveCount(0);
+});
