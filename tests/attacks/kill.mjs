@@ -1,7 +1,8 @@
 // @ts-check
 /**
  * Kills a browser over and over while somebody types, and tells what was lost: `npm run attack --
- * --kills 300 --seed 7`.
+ * --kills 300 --seed 7`. With `--while import`, backup, upgrade or update it is killed in the midst of
+ * that, each time on a new profile, and the first loss ends the run.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -15,39 +16,63 @@ const { startServer } = await load('./tests/browser/server.ts');
 /** @type {typeof import('./kill-while-typing')} */
 const { killWhileTyping } = await load('./tests/attacks/kill-while-typing.ts');
 
+/** @type {typeof import('./kill-at-work')} */
+const { killAtWork, WORKS } = await load('./tests/attacks/kill-at-work.ts');
+
+const BUILD = 'test-results/attacks';
+
 const { values } = parseArgs({
   options: {
+    while: { type: 'string', default: 'typing' },
     kills: { type: 'string', default: '300' },
     seed: { type: 'string', default: String(Date.now() % 1_000_000) },
   },
 });
 
-console.log(`${values.kills} kills, seed ${values.seed}`);
-const server = await startServer('test-results/attacks');
-const profile = mkdtempSync(join(tmpdir(), 'highedge-'));
+const [count, seed] = [Number(values.kills), Number(values.seed)];
+console.log(`${count} kills, seed ${seed}`);
+const folder = mkdtempSync(join(tmpdir(), 'highedge-'));
 try {
-  const kills = await killWhileTyping(
-    server.url,
-    profile,
-    Number(values.kills),
-    Number(values.seed),
-    ({ handled, gap, missing }, number) =>
-      console.log(
-        `${number}: ${handled} keystrokes, ${gap} ms apart, ${missing.count} missing${missing.count > 0 ? `, the oldest ${missing.age.toFixed(0)} ms old` : ''}`,
-      ),
-  );
-  const lost = kills.map(({ missing }) => missing);
-  console.log({
-    kills: kills.length,
-    keystrokes: kills.reduce((sum, { handled }) => sum + handled, 0),
-    'nothing missing': lost.filter(({ count }) => count === 0).length,
-    'the last keystroke missing': lost.filter(({ count }) => count === 1).length,
-    'more missing': lost.filter(({ count }) => count > 1).length,
-    'oldest missing, ms': Math.max(...lost.map(({ age }) => age)),
-  });
+  const work = WORKS.find((one) => one === values.while);
+  if (work === undefined) await whileTyping();
+  else await atWork(work);
 } finally {
-  await server.stop();
-  rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+  rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
 }
 // The runner of vite keeps the process alive.
 exit(0);
+
+/** @param {import('./kill-at-work').Work} work */
+async function atWork(work) {
+  for (let number = 0; number < count; number += 1) {
+    await killAtWork(work, folder, BUILD, seed + number);
+    console.log(`${number + 1}: killed at the ${work}, nothing missing`);
+  }
+}
+
+async function whileTyping() {
+  const server = await startServer(BUILD);
+  try {
+    const kills = await killWhileTyping(
+      server.url,
+      join(folder, 'profile'),
+      count,
+      seed,
+      ({ handled, gap, missing }, number) =>
+        console.log(
+          `${number}: ${handled} keystrokes, ${gap} ms apart, ${missing.count} missing${missing.count > 0 ? `, the oldest ${missing.age.toFixed(0)} ms old` : ''}`,
+        ),
+    );
+    const lost = kills.map(({ missing }) => missing);
+    console.log({
+      kills: kills.length,
+      keystrokes: kills.reduce((sum, { handled }) => sum + handled, 0),
+      'nothing missing': lost.filter(({ count }) => count === 0).length,
+      'the last keystroke missing': lost.filter(({ count }) => count === 1).length,
+      'more missing': lost.filter(({ count }) => count > 1).length,
+      'oldest missing, ms': Math.max(...lost.map(({ age }) => age)),
+    });
+  } finally {
+    await server.stop();
+  }
+}
