@@ -137,7 +137,7 @@ function keptWith<S extends SetupEntry>(
 }
 
 /** True where anything has been typed that an instrument showed. */
-function hasReadings(setup: SetupEntry): boolean {
+export function hasReadings(setup: SetupEntry): boolean {
   return shownIn(setup).some(({ typed }) => !isBlank(typed));
 }
 
