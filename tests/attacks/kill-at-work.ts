@@ -40,7 +40,7 @@ const SAMPLE: Stored = JSON.parse(
  * Kills a browser in the midst of a work, starts it again, and throws where anything that had been
  * there before is not there now, or anything is there only in part.
  */
-async function killAtWork(
+export async function killAtWork(
   work: Work,
   folder: string,
   build: string,
