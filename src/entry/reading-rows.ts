@@ -1,6 +1,7 @@
 import type { Face } from '../core/part/faces';
 import { sitReading } from '../core/readings/unknowns';
 import { baseOf } from './placings';
+import { isTurned } from './read-with';
 import { readingNames } from './reading-names';
 import type { SetupEntry, SetupKind } from './setup-entry';
 import type { TypedLength } from './typed-length';
@@ -23,11 +24,13 @@ export interface ReadingRow {
   readonly up?: TypedLength;
   readonly across?: TypedLength;
   readonly value: TypedLength;
+  /** True where plus on the dial is plunger let out. */
+  readonly turned: boolean;
   /** Names under which the reading may have been left out: its own, and that of its placing. */
   readonly leftOutAs: readonly string[];
 }
 
-type Row = Omit<ReadingRow, 'kind' | 'setup' | 'name' | 'leftOutAs'> & {
+type Row = Omit<ReadingRow, 'kind' | 'setup' | 'name' | 'leftOutAs' | 'turned'> & {
   readonly placingId?: string;
 };
 
@@ -39,6 +42,7 @@ export function readingRows(setups: readonly SetupEntry[]): readonly ReadingRow[
       ...row,
       kind: setup.kind,
       setup: index + 1,
+      turned: isTurned(setup),
       name: names.get(row.id) ?? 'Reading',
       leftOutAs: placingId === undefined ? [row.id] : [row.id, sitReading(placingId)],
     })),

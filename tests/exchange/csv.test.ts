@@ -1,6 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { newItem } from '../../src/entry/instruments';
 import { matchHeading } from '../../src/exchange/csv/columns';
 import { readCsv } from '../../src/exchange/csv/read-csv';
 import { readReadings } from '../../src/exchange/csv/read-readings';
@@ -70,6 +71,19 @@ describe('readings', () => {
     expect(rows[1]?.[column('left out because')]).toBe("'=a chip");
     const readings = columnSetup().placings.length * columnSetup().heights.length;
     expect(rows).toHaveLength(3 + readings);
+  });
+
+  it('count plus as the plunger pushed in, also from a dial that counts the other way', () => {
+    const usual = newItem('indicator', ids());
+    if (usual.kind !== 'indicator') throw new Error('It is an indicator');
+    const nose = {
+      ...noseSetup({ right: '34' }),
+      indicator: { ...usual, plus: 'let out' as const },
+    };
+    const [headings = [], first = []] = parsed(
+      readingsCsv(part('p'), [{ ...READINGS, setups: [nose] }]),
+    );
+    expect(first[headings.indexOf('reading (µm)')]).toBe('-34');
   });
 
   it('go out and come in as the same readings', () => {

@@ -43,7 +43,7 @@ function cellOf(
     case 'reading':
     case 'thickness':
     case 'within':
-      return valueColumn(row) === column ? lengthCell(row.value, COLUMNS[column].unit) : '';
+      return valueColumn(row) === column ? valueCell(row, COLUMNS[column].unit) : '';
     default:
       return lengthCell(row[column], COLUMNS[column].unit);
   }
@@ -52,6 +52,12 @@ function cellOf(
 function valueColumn({ kind }: ReadingRow): Column {
   if (kind === 'micrometer') return 'thickness';
   return kind === 'assumed parallel' ? 'within' : 'reading';
+}
+
+/** In a table plus is the plunger pushed in, whatever plus on the dial was. */
+function valueCell({ value, turned }: ReadingRow, unit: LengthUnit): Cell {
+  const cell = lengthCell(value, unit);
+  return turned && typeof cell === 'number' && cell !== 0 ? -cell : cell;
 }
 
 /** A tenth of a nanometre, and beyond what anybody types. */

@@ -45,7 +45,7 @@ export function RecordPaper({ paper, part, inspection, links, worked }: RecordPa
       </section>
       <RecordReadings inspection={inspection} datum={entry.datum} />
       <RecordAssumed entry={entry} inspection={inspection} worked={worked} />
-      <RecordKit kit={kit} />
+      <RecordKit kit={kit} setups={inspection.setups} />
       <RecordWork inspection={inspection} links={links} entry={entry} />
       <MethodChanged inspection={inspection} entry={entry} />
       <footer>

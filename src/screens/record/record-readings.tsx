@@ -17,7 +17,11 @@ export function RecordReadings({ inspection, datum }: RecordReadingsProps) {
   return (
     <section>
       <h3>Readings, as entered</h3>
-      <p>Plus is the plunger pushed in. {rows.length === 0 && 'There is none.'}</p>
+      <p>
+        {rows.length === 0
+          ? 'There is none.'
+          : 'Plus is the plunger pushed in, unless something else stands with the reading.'}
+      </p>
       {rows.length > 0 && (
         <table class="record-readings">
           <thead>
@@ -65,6 +69,7 @@ function Row({ row, number, inspection, datum }: RowProps) {
       </th>
       <td>
         {KIND_NAMES[row.kind]}
+        {row.turned && <small>plus on its dial is the plunger let out</small>}
         {settingsOf(row, datum).map((text) => (
           <small key={text}>{text}</small>
         ))}
