@@ -2,14 +2,14 @@ import * as v from 'valibot';
 import { AXES } from '../../core/part/faces';
 import { KIT_LENGTHS, KIT_NUMBERS } from '../../entry/kit-entry';
 import { chosen, gradedPlate } from './instruments';
-import { face, forEach, id, text, typedLength } from './pieces';
+import { face, forEach, innerId, text, typedLength } from './pieces';
 import { distinctIds } from './rules';
 
 /*
  * Shapes of what is typed of a part, a kit and the limits of the methods, as `src/entry` has them.
  */
 
-const requirement = v.strictObject({ id, face, datum: face, tolerance: typedLength });
+const requirement = v.strictObject({ id: innerId, face, datum: face, tolerance: typedLength });
 
 const sizeLimits = v.strictObject({ lower: typedLength, upper: typedLength });
 

@@ -17,6 +17,14 @@ export const id = v.pipe(
   v.check((name) => !isTaken(name), 'An id that every object answers to'),
 );
 
+/** Tells things within one record apart, and is part of no key and no address. */
+export const innerId = v.pipe(
+  v.string(),
+  v.minLength(1),
+  v.maxLength(100),
+  v.check((name) => !isTaken(name), 'An id that every object answers to'),
+);
+
 /** A moment as the app writes it: ISO 8601 in UTC, to the millisecond. */
 export const moment = v.pipe(
   v.string(),

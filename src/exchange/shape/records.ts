@@ -4,7 +4,7 @@ import { keyOf } from '../../store/keys';
 import { type EnteredRecord, FORMAT, type VersionRecord, WORK_METHODS } from '../../store/records';
 import { kitEntry, methodLimits, partEntry } from './entries';
 import { drawerItem } from './instruments';
-import { face, forEach, id, moment, named, text } from './pieces';
+import { face, forEach, id, innerId, moment, named, text } from './pieces';
 import { distinctIds } from './rules';
 import { setups } from './setups';
 
@@ -17,7 +17,7 @@ const base = { format: v.literal(FORMAT), made: moment, changed: moment };
 const version = v.pipe(v.number(), v.integer(), v.minValue(1));
 
 const said = v.strictObject({
-  requirement: id,
+  requirement: innerId,
   found: v.exactOptional(
     v.strictObject({
       ...{ value: v.number(), expanded: v.number(), probability: v.number() },

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { indicator, instrumentName, micrometer as micrometerItem } from './instruments';
-import { face, id, named, typedLength } from './pieces';
+import { face, innerId, named, typedLength } from './pieces';
 import { arePair, distinctIds, hasEveryHeight, standsInSection } from './rules';
 
 /*
@@ -20,10 +20,12 @@ const CANNOT_STAND = 'The block cannot stand so';
 const noseComparator = v.pipe(
   v.strictObject({
     kind: v.literal('nose comparator'),
-    ...{ id, faces, base: face, noseHeight: typedLength, indicatorHeight: typedLength },
+    ...{ id: innerId, faces, base: face, noseHeight: typedLength, indicatorHeight: typedLength },
     ...{ instrument: v.exactOptional(instrumentName), ...byIndicator },
     placings: v.pipe(
-      v.array(v.strictObject({ id, face, base: v.exactOptional(face), reading: typedLength })),
+      v.array(
+        v.strictObject({ id: innerId, face, base: v.exactOptional(face), reading: typedLength }),
+      ),
       v.check((it) => distinctIds(it), SAME_ID),
     ),
   }),
@@ -33,14 +35,14 @@ const noseComparator = v.pipe(
 const column = v.pipe(
   v.strictObject({
     kind: v.literal('column'),
-    ...{ id, faces, base: face },
+    ...{ id: innerId, faces, base: face },
     ...{ instrument: v.exactOptional(instrumentName), ...byIndicator },
     heights: v.pipe(
-      v.array(v.strictObject({ id, height: typedLength })),
+      v.array(v.strictObject({ id: innerId, height: typedLength })),
       v.check((it) => distinctIds(it), SAME_ID),
     ),
     placings: v.pipe(
-      v.array(v.strictObject({ id, face, readings: named(typedLength) })),
+      v.array(v.strictObject({ id: innerId, face, readings: named(typedLength) })),
       v.check((it) => distinctIds(it), SAME_ID),
     ),
   }),
@@ -50,25 +52,29 @@ const column = v.pipe(
 
 const micrometer = v.strictObject({
   kind: v.literal('micrometer'),
-  ...{ id, faces, micrometer: v.exactOptional(micrometerItem) },
+  ...{ id: innerId, faces, micrometer: v.exactOptional(micrometerItem) },
   places: v.pipe(
-    v.array(v.strictObject({ id, up: typedLength, across: typedLength, thickness: typedLength })),
+    v.array(
+      v.strictObject({ id: innerId, up: typedLength, across: typedLength, thickness: typedLength }),
+    ),
     v.check((it) => distinctIds(it), SAME_ID),
   ),
 });
 
 const overFace = v.strictObject({
   kind: v.picklist(['over the top', 'face map']),
-  ...{ id, faces, ...byIndicator },
+  ...{ id: innerId, faces, ...byIndicator },
   places: v.pipe(
-    v.array(v.strictObject({ id, up: typedLength, across: typedLength, reading: typedLength })),
+    v.array(
+      v.strictObject({ id: innerId, up: typedLength, across: typedLength, reading: typedLength }),
+    ),
     v.check((it) => distinctIds(it), SAME_ID),
   ),
 });
 
 const assumption = v.strictObject({
   kind: v.literal('assumed parallel'),
-  ...{ id, faces, within: typedLength },
+  ...{ id: innerId, faces, within: typedLength },
 });
 
 /** All setups of an inspection. */
