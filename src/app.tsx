@@ -1,8 +1,8 @@
 import { LocationProvider, lazy, Route, Router } from 'preact-iso';
 import { BenchScreen } from './screens/bench-screen';
+import { Message } from './screens/message';
 import { Notices } from './screens/notices';
 import { ROUTES } from './screens/paths';
-import { Message } from './screens/with-part';
 import { Keypad } from './widgets/keypad';
 
 // The bench is there at once; the other screens come after it, and all of them are kept for offline use.

@@ -4,8 +4,7 @@ import { drawnChain, type Link, openChain } from '../state/chain';
 import { settleOpenPart } from '../state/settling';
 import { loading, parts } from '../state/shop';
 import type { PartRecord } from '../store/records';
-import { Page } from '../widgets/page';
-import { to } from './paths';
+import { Message } from './message';
 
 interface WithPartProps {
   readonly id: string;
@@ -26,13 +25,4 @@ export function WithPart({ id, children }: WithPartProps) {
       ? 'There is no such part in this browser.'
       : 'Opening…';
   return <Message title="Highedge" text={text} />;
-}
-
-/** A screen that only says something. */
-export function Message({ title, text }: { readonly title: string; readonly text: string }) {
-  return (
-    <Page title={title} back={{ to: to.bench(), name: 'the bench' }}>
-      <p>{text}</p>
-    </Page>
-  );
 }

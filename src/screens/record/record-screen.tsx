@@ -8,9 +8,10 @@ import type { InspectionRecord, PartRecord } from '../../store/records';
 import { Page } from '../../widgets/page';
 import { canShare, shareFile } from '../../widgets/share-file';
 import { TextField } from '../../widgets/text-field';
+import { Message } from '../message';
 import { to } from '../paths';
 import { useUnitsButton } from '../units-button';
-import { Message, WithPart } from '../with-part';
+import { WithPart } from '../with-part';
 import { recordFile, recordName } from './record-file';
 import { RecordPaper } from './record-paper';
 

@@ -12,8 +12,9 @@ import { requirementName } from '../../words/faces';
 import { deviation as shown, withDoubt } from '../../words/numbers';
 import { moment } from '../../words/time';
 import { VERDICT_LABELS } from '../../words/verdicts';
+import { Message } from '../message';
 import { to } from '../paths';
-import { Message, WithPart } from '../with-part';
+import { WithPart } from '../with-part';
 
 /** Any two inspections of a part side by side, or one as it is and as it was. */
 export function CompareScreen() {
