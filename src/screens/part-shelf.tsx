@@ -1,6 +1,7 @@
 import { useLocation } from 'preact-iso';
 import type { Link } from '../state/chain';
-import { archive, duplicate, putBackPart, removePart, takeOutOfArchive } from '../state/shelves';
+import { duplicate } from '../state/duplicate';
+import { archive, putBackPart, removePart, takeOutOfArchive } from '../state/shelves';
 import type { PartRecord } from '../store/records';
 import { Fold } from '../widgets/fold';
 import { fullDay } from '../words/time';

@@ -78,6 +78,8 @@ describe('where a part stands', () => {
 
   it('is not said of a part that was changed while it was worked out', async () => {
     const working = settleAll(['p'], () => true);
+    // Its turn has come, and the database has yet to answer.
+    await new Promise((resolve) => setTimeout(resolve));
     putPart({ ...PART, entry: { ...BLOCK, requirements: [] } });
     await working;
     expect(summaries.value.get('p')?.standing).toBeUndefined();

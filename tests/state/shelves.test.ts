@@ -1,9 +1,9 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { chain, openChain } from '../../src/state/chain';
+import { duplicate } from '../../src/state/duplicate';
+import { eraseForGood } from '../../src/state/erase-for-good';
 import {
   archive,
-  duplicate,
-  eraseForGood,
   lastRemoved,
   putBackPart,
   removePart,

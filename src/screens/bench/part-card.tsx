@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { DEFAULT_LEVEL } from '../../core/verdict/conformity';
 import type { PartEntry } from '../../entry/part-entry';
 import { type ListedPart, type PartState, shelfOf, stateOf } from '../../state/find-parts';
-import { eraseForGood, putBackPart, takeOutOfArchive } from '../../state/shelves';
+import { putBackPart, takeOutOfArchive } from '../../state/shelves';
 import { level } from '../../state/shop';
 import type { PartRecord } from '../../store/records';
 import { STATE_LABELS } from '../../words/part-states';
@@ -71,7 +71,10 @@ function StateBadge({ state }: { readonly state: PartState }) {
 function RemovedButtons({ part }: { readonly part: PartRecord }) {
   const [isAsking, ask] = useState(false);
   const [hasFailed, fail] = useState(false);
-  const erase = async () => fail(!(await eraseForGood(part)));
+  const erase = async () => {
+    const { eraseForGood } = await import('../../state/erase-for-good');
+    fail(!(await eraseForGood(part)));
+  };
   if (!isAsking) {
     return (
       <div class="row">

@@ -1,0 +1,30 @@
+import { readAgain } from '../entry/new-setup';
+import type { InspectionRecord, PartRecord } from '../store/records';
+import { type Link, latestInspection } from './chain';
+import { keep } from './saving';
+import { newId, newRecord, parts } from './shop';
+
+/**
+ * A new part with the drawing of `part`, and its setups to be read anew where it has been read.
+ * They are kept in one transaction.
+ */
+export function duplicate(part: PartRecord, links: readonly Link[]): PartRecord {
+  const { entry } = parts.peek().get(part.id) ?? part;
+  const requirements = entry.requirements.map((one) => ({ ...one, id: newId() }));
+  const name = entry.name.trim() && `${entry.name.trim()}, copy`;
+  const copy: PartRecord = {
+    ...newRecord(),
+    ...{ kind: 'part', id: newId(), example: false },
+    entry: { ...entry, name, requirements },
+  };
+  const setups = (latestInspection(links)?.setups ?? []).flatMap(
+    (setup) => readAgain(setup, newId) ?? [],
+  );
+  const inspection: InspectionRecord = {
+    ...newRecord(),
+    ...{ kind: 'inspection', id: newId(), part: copy.id, setups },
+  };
+  keep(setups.length > 0 ? [copy, inspection] : [copy]);
+  parts.value = new Map(parts.value).set(copy.id, copy);
+  return copy;
+}
