@@ -1,8 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Plugin, Rolldown } from 'vite';
 
-/** Development packages that leave code of theirs in what is built: the worker, loading, updates. */
+/**
+ * Packages that leave something of theirs in what is built without being modules of it: the worker,
+ * loading, updates; the lettering, which is cut to the signs that the app needs.
+ */
 const LEFT_BY_TOOLS = [
+  '@fontsource/barlow-semi-condensed',
   'vite',
   'vite-plugin-pwa',
   'workbox-core',
