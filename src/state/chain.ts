@@ -136,8 +136,7 @@ function putLinks(part: string, links: readonly Link[]): void {
 function putChange(before: InspectionRecord, after: InspectionRecord): void {
   const changed = changedNow(after);
   noteChange(before, changed);
-  keep([changed]);
-  showLinks(changed.part, [changed]);
+  putLinks(changed.part, [changed]);
 }
 
 function showLinks(part: string, changed: readonly Link[]): void {

@@ -65,7 +65,9 @@ describe('a field that is drawn a moment after it was typed into', () => {
   });
 
   it('holds what the page says once all that was typed is let go of, were it what it said before', () => {
-    const typing = typed('3', '34');
+    const typing = typed();
+    typing.heldAt('');
+    typing.note('34');
     expect(typing.heldAt('')).toBe('34');
     letGoOfTyping();
     expect(typing.heldAt('')).toBe('');
