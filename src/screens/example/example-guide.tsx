@@ -17,8 +17,11 @@ interface ExampleGuideProps {
 export function ExampleGuide({ inspection, worked }: ExampleGuideProps) {
   return (
     <section class="note guide" aria-label="Try-out">
+      <div class="stack" aria-live="polite">
+        <Step inspection={inspection} step={guideStep(inspection, worked)} />
+      </div>
       <div class="sheet-head">
-        <h4>Try-out on an invented part</h4>
+        <span class="soft small">Try-out on an invented part</span>
         <button
           type="button"
           class="button button-quiet"
@@ -26,9 +29,6 @@ export function ExampleGuide({ inspection, worked }: ExampleGuideProps) {
         >
           Skip this
         </button>
-      </div>
-      <div class="stack" aria-live="polite">
-        <Step inspection={inspection} step={guideStep(inspection, worked)} />
       </div>
     </section>
   );
