@@ -141,7 +141,7 @@ test('the answer is read out once it has settled, not with every digit', async (
   await page.goto('/?example');
   await type(page, 'Right side', '41');
   const status = page.locator('.band').getByRole('status');
-  await expect(status).toHaveText(/Not fixed/);
+  await expect(status).toHaveText(/^Next: Left side/);
   await status.evaluate((element) => {
     new MutationObserver(() => {
       element.dataset.told = String(Number(element.dataset.told ?? 0) + 1);

@@ -8,7 +8,7 @@ test('a slip in finished readings is put right, and what they were stays on reco
 }) => {
   await describePart(page, { name: 'Story block', size: ['60', '40', '90'], within: '0.005' });
   await page.getByRole('button', { name: 'Take readings' }).tap();
-  await takeAsParallel(page, '0.001');
+  await takeAsParallel(page, '1');
   await readBothSides(page, { nose: '6', indicator: '80', right: '34', left: '13' });
   await page.getByRole('button', { name: 'Finish these readings' }).tap();
   await page.getByRole('button', { name: 'Open them again' }).tap();
@@ -40,6 +40,8 @@ test('a chart follows the readings of a part, and is gone with its screen', asyn
   await page.getByRole('button', { name: 'Measure again' }).tap();
   await type(page, 'Right side', '36');
   await type(page, 'Left side', '34');
+  const thicknesses = page.getByRole('textbox', { name: 'Thickness', exact: true });
+  for (const thickness of await thicknesses.all()) await thickness.fill('60.001');
   await page.getByRole('link', { name: 'Back to the part' }).tap();
   const chart = page.getByRole('img', { name: /Right square to bottom through 2 inspections/ });
   await expect(chart.locator('canvas')).toBeVisible();

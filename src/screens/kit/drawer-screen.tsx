@@ -2,9 +2,11 @@ import { useState } from 'preact/hooks';
 import type { DrawerItem, DrawerKind } from '../../entry/instruments';
 import { problemsOf } from '../../entry/read-instrument';
 import { addItem, drawer, removeItem } from '../../state/drawer';
+import { loading } from '../../state/shop';
 import { Fold } from '../../widgets/fold';
 import { Page } from '../../widgets/page';
 import { itemLabel, KIND_NAMES } from '../../words/instruments';
+import { Message } from '../message';
 import { to } from '../paths';
 import { ItemFields } from './item-fields';
 
@@ -13,6 +15,8 @@ const KINDS = Object.keys(KIND_NAMES) as readonly DrawerKind[];
 /** Everything of the shop's that a kit is made up of: entered here once, chosen after. */
 export function DrawerScreen() {
   const [added, setAdded] = useState<string>();
+  // What is changed must be what lies in the database.
+  if (loading.value === 'waiting') return <Message title="The drawer" text="Opening…" />;
   return (
     <Page title="The drawer" back={{ to: to.kit(), name: 'the kit' }}>
       <p class="soft">

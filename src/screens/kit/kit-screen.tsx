@@ -1,9 +1,10 @@
 import { useLocation } from 'preact-iso';
 import { defaultKit } from '../../entry/kit-entry';
 import { readKit } from '../../entry/read-kit';
-import { setKit, shop } from '../../state/shop';
+import { loading, setKit, shop } from '../../state/shop';
 import { offlineReady } from '../../updates';
 import { Page } from '../../widgets/page';
+import { Message } from '../message';
 import { LICENCES, to } from '../paths';
 import { UnitChoices } from '../units-button';
 import { KitFigures } from './kit-figures';
@@ -22,6 +23,8 @@ export function KitScreen() {
     from?.startsWith(`${to.bench()}part/`) === true
       ? { to: from, name: 'the readings' }
       : { to: to.bench(), name: 'the bench' };
+  // What is changed must be what lies in the database.
+  if (loading.value === 'waiting') return <Message title="Kit and units" text="Opening…" />;
   return (
     <Page title="Kit and units" back={back}>
       <section class="sheet" aria-label="Units">
