@@ -2,7 +2,8 @@
 /**
  * Takes a picture of every screen of the built app, at phone and at desk size and 320 px wide, light
  * and dark, into test-results/pictures; and the one that the README shows. Run `npm run build` first.
- * What is given after it is what a picture's name must begin with: 'desk, dark' for a few of them.
+ * What is given after it is what a picture's name must begin with: 'desk, dark' for a few of them;
+ * 'readme' for the README's alone.
  */
 import { spawn } from 'node:child_process';
 import { mkdirSync } from 'node:fs';
@@ -157,10 +158,10 @@ async function readmePicture(browser) {
   };
   await page.goto(`${ADDRESS}?example`);
   await page.getByRole('textbox', { name: 'Right side', exact: true }).pressSequentially('41');
-  await page.getByRole('button', { name: 'Next' }).click();
+  await page.getByRole('button', { name: 'Next', exact: true }).click();
   await page.getByRole('textbox', { name: 'Left side', exact: true }).pressSequentially('29');
   await shoot();
-  await page.getByRole('button', { name: 'Done' }).click();
+  await page.getByRole('button', { name: 'Done', exact: true }).click();
   await shoot();
   await page.getByRole('button', { name: 'I work the bottom' }).first().click();
   await page.getByRole('textbox', { name: 'How much' }).waitFor();
@@ -209,7 +210,7 @@ try {
       await context.close();
     }
   }
-  if (wanted === '') await readmePicture(browser);
+  if (wanted === '' || wanted === 'readme') await readmePicture(browser);
 } finally {
   await browser.close();
   server.kill();
