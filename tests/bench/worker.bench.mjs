@@ -24,6 +24,8 @@ function record() {
   const post = Worker.prototype.postMessage;
   /** @this {Worker} @param {[message: unknown]} args */
   Worker.prototype.postMessage = function (...args) {
+    // The worker that keeps the journal never answers.
+    if (!Object.hasOwn(Object(args[0]), 'asker')) return post.apply(this, args);
     /** @type {Turn} */
     const turn = { asked: performance.now() };
     recorded.turns.push(turn);
