@@ -187,6 +187,16 @@ function withKitInUse(setup: SetupEntry): SetupEntry {
   return readWithKit(setup, kit, drawer);
 }
 
+/** The inspection `id` of a chain, where it is there. */
+export function inspectionIn(
+  links: readonly Link[],
+  id: string | undefined,
+): InspectionRecord | undefined {
+  return links.find(
+    (link): link is InspectionRecord => link.kind === 'inspection' && link.id === id,
+  );
+}
+
 export function latestInspection(links: readonly Link[]): InspectionRecord | undefined {
   return links.findLast((link): link is InspectionRecord => link.kind === 'inspection');
 }

@@ -3,7 +3,7 @@ import { useCallback, useEffect, useMemo, useRef } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
 import { adviceOn } from '../../state/advice';
 import { type Worked, workOut } from '../../state/answers';
-import type { Link } from '../../state/chain';
+import { inspectionIn, type Link } from '../../state/chain';
 import { keepWhatIsSaid } from '../../state/said';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { usePrepared } from '../../widgets/later';
@@ -28,10 +28,7 @@ export function PlateScreen() {
   return (
     <WithPart id={params.part ?? ''}>
       {(part, links) => {
-        const inspection = links.find(
-          (link): link is InspectionRecord =>
-            link.kind === 'inspection' && link.id === params.inspection,
-        );
+        const inspection = inspectionIn(links, params.inspection);
         if (inspection === undefined) {
           return <Message title={part.entry.name} text="These readings are not in this browser." />;
         }

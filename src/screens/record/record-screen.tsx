@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
 import { workOut } from '../../state/answers';
-import type { Link } from '../../state/chain';
+import { inspectionIn, type Link } from '../../state/chain';
 import { keepWhatIsSaid } from '../../state/said';
 import { setWho, who } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
@@ -21,10 +21,7 @@ export function RecordScreen() {
   return (
     <WithPart id={params.part ?? ''}>
       {(part, links) => {
-        const inspection = links.find(
-          (link): link is InspectionRecord =>
-            link.kind === 'inspection' && link.id === params.inspection,
-        );
+        const inspection = inspectionIn(links, params.inspection);
         if (inspection === undefined) {
           return <Message title="Record" text="These readings are not in this browser." />;
         }
