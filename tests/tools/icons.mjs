@@ -1,10 +1,17 @@
 // @ts-check
-/** Draws the PNG icons in public/ from mark.svg: `node tests/tools/icons.mjs` after a change of it. */
+/**
+ * Draws the PNG icons in public/ from mark.svg: `node tests/tools/icons.mjs` after a change of it.
+ * ImageMagick's `convert` brings them to a palette, which makes them a third as large.
+ */
+import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { chromium } from '@playwright/test';
 import { findChromium } from './find-chromium.mjs';
 
 const PAPER = '#f4f1ea';
+
+/** Three colours, nothing, and the edges between them. */
+const COLOURS = 24;
 
 /** `share` of the width is the mark's: systems cut a maskable icon to a circle of 0.8. */
 const ICONS = [
@@ -27,5 +34,6 @@ for (const { file, size, share, background } of ICONS) {
     </body>`);
   const path = new URL(file, publicFolder).pathname;
   await page.screenshot({ path, omitBackground: true });
+  execFileSync('convert', [path, '+dither', '-colors', `${COLOURS}`, '-strip', path]);
 }
 await browser.close();
