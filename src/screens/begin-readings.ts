@@ -1,5 +1,5 @@
 import { useLocation } from 'preact-iso';
-import { beginInspection } from '../state/chain';
+import { beginInspection } from '../state/inspections';
 import type { PartRecord } from '../store/records';
 import { to } from './paths';
 

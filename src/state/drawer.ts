@@ -5,7 +5,7 @@ import { hasItem, type KitItem, withItem, withoutItem } from '../entry/kit-items
 import { problemsOf } from '../entry/read-instrument';
 import { onChangeOfKit } from '../entry/read-with';
 import type { InspectionRecord } from '../store/records';
-import { convertSetups } from './chain';
+import { convertSetups } from './plate-changes';
 import { kitName, newId, putShop, setKit, shop, takeKit } from './shop';
 
 /** The shop's instruments, plates and abrasives, in the order they came. */

@@ -3,7 +3,8 @@ import type { MicrometerSetup, NoseComparatorSetup } from '../entry/setup-entry'
 import { inUnit, isBlank } from '../entry/typed-length';
 import type { InspectionRecord } from '../store/records';
 import type { Worked } from './answers';
-import { chain, changeSetup } from './chain';
+import { chain } from './chain';
+import { changeSetup } from './plate-changes';
 
 /** What is typed while the example is played through, µm. */
 export const PLAYED = { first: { right: 41, left: 29 }, again: { right: 36, left: 34 } } as const;

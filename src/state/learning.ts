@@ -9,10 +9,11 @@ import type { PartRecord, WorkRecord } from '../store/records';
 import { loadChain } from '../store/shop-store';
 import { agreeOn, onArrival } from './agreed';
 import { arithmetic } from './arithmetic/arithmetic';
-import { chain, drawnChain, type Link, putWork } from './chain';
+import { chain, drawnChain, type Link } from './chain';
 import { workOutcome } from './outcomes';
 import { keep } from './saving';
 import { changedNow, now, parts, shop } from './shop';
+import { putWork } from './work-log';
 
 /** A piece of work that tells how fast a way of working cuts, and where it is on record. */
 export interface LearnedPass extends Pass {

@@ -3,7 +3,8 @@ import { METHOD } from '../core/inspection/method';
 import { type SaidOtherwise, saidOf, saidOtherwise } from '../core/inspection/said';
 import type { InspectionRecord } from '../store/records';
 import { workOut } from './answers';
-import { chain, putSaid } from './chain';
+import { chain } from './chain';
+import { putSaid } from './inspections';
 
 /**
  * Keeps with all finished readings of the open part what they say, from when it is worked out: form

@@ -1,6 +1,6 @@
 import { partInUnit, setupInUnits } from '../entry/in-units';
 import type { InspectionRecord, PartRecord, ShopUnits } from '../store/records';
-import { convertSetups } from './chain';
+import { convertSetups } from './plate-changes';
 import { entryUnits, putPart, setUnits } from './shop';
 
 /** Takes up other units, and puts what is typed on the screen into them: the part, and readings that are still open. */

@@ -5,7 +5,7 @@ import { readingsCsv } from '../exchange/csv/readings-table';
 import { resultsCsv } from '../exchange/csv/results-table';
 import type { InspectionRecord, PartRecord } from '../store/records';
 import { workOut } from './answers';
-import { addInspection } from './chain';
+import { addInspection } from './inspections';
 import { newId } from './shop';
 
 /** Every reading of the inspections as a CSV file. */

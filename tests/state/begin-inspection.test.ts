@@ -1,5 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { beginInspection, chain, changeSetups, openChain } from '../../src/state/chain';
+import { chain, openChain } from '../../src/state/chain';
+import { beginInspection } from '../../src/state/inspections';
+import { changeSetups } from '../../src/state/plate-changes';
 import { setUnits } from '../../src/state/shop';
 import { FORMAT, type InspectionRecord } from '../../src/store/records';
 import { loadChain, save } from '../../src/store/shop-store';

@@ -1,7 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { METHOD } from '../../src/core/inspection/method';
-import { beginWork, chain, closeInspection, openChain, putWork } from '../../src/state/chain';
+import { chain, openChain } from '../../src/state/chain';
+import { closeInspection } from '../../src/state/inspections';
 import { shop } from '../../src/state/shop';
+import { beginWork, putWork } from '../../src/state/work-log';
 import { FORMAT, type InspectionRecord } from '../../src/store/records';
 import { loadChain, save } from '../../src/store/shop-store';
 import { saving, startAfresh } from './support/fresh';

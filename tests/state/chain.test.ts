@@ -1,24 +1,18 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { METHOD } from '../../src/core/inspection/method';
 import { withReading } from '../../src/entry/placings';
+import { chain, drawnChain, latestInspection, openChain } from '../../src/state/chain';
 import {
-  addSetups,
   beginInspection,
-  chain,
-  changeSetup,
-  changeSetups,
   closeInspection,
   closePart,
-  drawnChain,
-  latestInspection,
-  leaveOut,
-  openChain,
-  putWork,
   reopenInspection,
   reopenPart,
-} from '../../src/state/chain';
+} from '../../src/state/inspections';
+import { addSetups, changeSetup, changeSetups, leaveOut } from '../../src/state/plate-changes';
 import { savingState } from '../../src/state/saving';
 import { parts, setKit, shop } from '../../src/state/shop';
+import { putWork } from '../../src/state/work-log';
 import type { InspectionRecord } from '../../src/store/records';
 import { loadChain, loadParts, save } from '../../src/store/shop-store';
 import { noseSetup } from '../entry/support/setups';

@@ -1,12 +1,8 @@
 import { beforeEach, expect, it, vi } from 'vitest';
-import {
-  chain,
-  changeSetups,
-  closeInspection,
-  openChain,
-  reopenInspection,
-} from '../../src/state/chain';
+import { chain, openChain } from '../../src/state/chain';
 import { compare, statesOf } from '../../src/state/compare';
+import { closeInspection, reopenInspection } from '../../src/state/inspections';
+import { changeSetups } from '../../src/state/plate-changes';
 import type { InspectionRecord } from '../../src/store/records';
 import { save } from '../../src/store/shop-store';
 import { saving, startAfresh } from './support/fresh';

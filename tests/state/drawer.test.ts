@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { IndicatorEntry } from '../../src/entry/instruments';
 import type { NoseComparatorSetup } from '../../src/entry/setup-entry';
 import { workOut } from '../../src/state/answers';
-import { beginInspection, chain, closeInspection, openChain } from '../../src/state/chain';
+import { chain, openChain } from '../../src/state/chain';
 import {
   addItem,
   chooseForKit,
@@ -12,6 +12,7 @@ import {
   removeItem,
   takeKitAtPlate,
 } from '../../src/state/drawer';
+import { beginInspection, closeInspection } from '../../src/state/inspections';
 import { addKit, kit, openShop, setKitName, shop, takeKit } from '../../src/state/shop';
 import { save } from '../../src/store/shop-store';
 import { micro, mm } from '../entry/support/typed';

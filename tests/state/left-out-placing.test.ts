@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { workOut } from '../../src/state/answers';
-import { chain, leaveOut, openChain, putBack } from '../../src/state/chain';
+import { chain, openChain } from '../../src/state/chain';
+import { leaveOut, putBack } from '../../src/state/plate-changes';
 import type { InspectionRecord } from '../../src/store/records';
 import { save } from '../../src/store/shop-store';
 import { columnSetup } from '../entry/support/setups';

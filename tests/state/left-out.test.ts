@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { workOut } from '../../src/state/answers';
-import { chain, changeSetups, leaveOut, openChain, putBack } from '../../src/state/chain';
+import { chain, openChain } from '../../src/state/chain';
+import { changeSetups, leaveOut, putBack } from '../../src/state/plate-changes';
 import type { InspectionRecord } from '../../src/store/records';
 import { loadChain, save } from '../../src/store/shop-store';
 import { micro } from '../entry/support/typed';

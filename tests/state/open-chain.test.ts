@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { chain, changeSetups, openChain } from '../../src/state/chain';
+import { chain, openChain } from '../../src/state/chain';
+import { changeSetups } from '../../src/state/plate-changes';
 import { unread } from '../../src/state/shop';
 import * as shopStore from '../../src/store/shop-store';
 import { noseSetup } from '../entry/support/setups';

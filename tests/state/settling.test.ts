@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { chain, changeSetups, latestInspection, openChain } from '../../src/state/chain';
+import { chain, latestInspection, openChain } from '../../src/state/chain';
+import { changeSetups } from '../../src/state/plate-changes';
 import { settleAll, settleOpenPart, standingOf } from '../../src/state/settling';
 import { openShop, parts, putPart } from '../../src/state/shop';
 import { summaries } from '../../src/state/summaries';

@@ -15,14 +15,15 @@ beforeEach(emptyDatabase);
 /** A window of the app: it shares nothing with another but the database and the browser's messages. */
 async function openWindow() {
   vi.resetModules();
-  const [chain, saving, shop, follow] = await Promise.all([
+  const [chain, changes, saving, shop, follow] = await Promise.all([
     import('../../src/state/chain'),
+    import('../../src/state/plate-changes'),
     import('../../src/state/saving'),
     import('../../src/state/shop'),
     import('../../src/state/follow'),
   ]);
   follow.followOtherWindows();
-  return { ...chain, ...saving, ...shop };
+  return { ...chain, ...changes, ...saving, ...shop };
 }
 
 type Window = Awaited<ReturnType<typeof openWindow>>;

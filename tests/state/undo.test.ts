@@ -2,16 +2,9 @@ import fc from 'fast-check';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { withReading } from '../../src/entry/placings';
 import type { NoseComparatorSetup } from '../../src/entry/setup-entry';
-import {
-  chain,
-  changeSetup,
-  changeSetups,
-  closeInspection,
-  leaveOut,
-  openChain,
-  putBack,
-  undo,
-} from '../../src/state/chain';
+import { chain, openChain } from '../../src/state/chain';
+import { closeInspection } from '../../src/state/inspections';
+import { changeSetup, changeSetups, leaveOut, putBack, undo } from '../../src/state/plate-changes';
 import { shop } from '../../src/state/shop';
 import { switchUnits } from '../../src/state/switch-units';
 import { stepsBack } from '../../src/state/undo';

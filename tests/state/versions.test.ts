@@ -1,14 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import {
-  chain,
-  changeSetups,
-  closeInspection,
-  latestInspection,
-  leaveOut,
-  openChain,
-  putBack,
-  reopenInspection,
-} from '../../src/state/chain';
+import { chain, latestInspection, openChain } from '../../src/state/chain';
+import { closeInspection, reopenInspection } from '../../src/state/inspections';
+import { changeSetups, leaveOut, putBack } from '../../src/state/plate-changes';
 import { versions, versionsOf } from '../../src/state/versions';
 import type { InspectionRecord } from '../../src/store/records';
 import { loadVersions, save } from '../../src/store/shop-store';

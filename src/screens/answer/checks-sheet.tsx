@@ -2,7 +2,7 @@ import type { EquationCheck } from '../../core/adjustment/checks';
 import type { InspectionAnswer } from '../../core/inspection/inspect';
 import { isSit } from '../../core/readings/unknowns';
 import { namesWithSign } from '../../entry/reading-names';
-import { leaveOut, putBack } from '../../state/chain';
+import { leaveOut, putBack } from '../../state/plate-changes';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { Fold } from '../../widgets/fold';

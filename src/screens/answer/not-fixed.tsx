@@ -1,7 +1,7 @@
 import type { Remedy } from '../../core/inspection/candidates/candidate';
 import { type Face, oppositeFace } from '../../core/part/faces';
 import type { SetupKind } from '../../entry/setup-entry';
-import { addSetups } from '../../state/chain';
+import { addSetups } from '../../state/plate-changes';
 import type { InspectionRecord } from '../../store/records';
 import { remediesInWords } from '../../words/remedies';
 

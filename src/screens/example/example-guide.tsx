@@ -1,6 +1,6 @@
 import type { Worked } from '../../state/answers';
-import { dismiss } from '../../state/chain';
 import { type GuideStep, guideStep, PLAYED } from '../../state/example-guide';
+import { dismiss } from '../../state/plate-changes';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { Reversal } from '../../widgets/drawings/reversal';

@@ -2,7 +2,7 @@ import { isUpright, type PairToRead, pairsToRead } from '../../entry/pairs-to-re
 import type { PartEntry } from '../../entry/part-entry';
 import { onAllFourSides } from '../../entry/placings';
 import type { SetupKind } from '../../entry/setup-entry';
-import { addSetups } from '../../state/chain';
+import { addSetups } from '../../state/plate-changes';
 import { newId } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { Fold } from '../../widgets/fold';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { reopenInspection } from '../../state/chain';
+import { reopenInspection } from '../../state/inspections';
 import type { InspectionRecord } from '../../store/records';
 import { TextField } from '../../widgets/text-field';
 

@@ -3,14 +3,10 @@ import type { SidesAnswer } from '../../core/inspection/sides';
 import { readingsBefore } from '../../entry/readings-before';
 import type { SetupEntry } from '../../entry/setup-entry';
 import type { Worked } from '../../state/answers';
-import {
-  changeSetup,
-  changeSetups,
-  closeInspection,
-  inspectionBefore,
-  type Link,
-} from '../../state/chain';
+import { inspectionBefore, type Link } from '../../state/chain';
+import { closeInspection } from '../../state/inspections';
 import { askToKeep } from '../../state/keeping';
+import { changeSetup, changeSetups } from '../../state/plate-changes';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { GuideWhenShown } from '../example/guide-when-shown';
 import { to } from '../paths';

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { isReadOnce, isUnread } from '../../entry/read-once';
-import { dismiss } from '../../state/chain';
+import { dismiss } from '../../state/plate-changes';
 import type { InspectionRecord } from '../../store/records';
 
 /** What matters at this level, where it matters: gone with a tap, or once it is past. */

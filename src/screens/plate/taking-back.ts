@@ -1,6 +1,6 @@
 import type { RefObject } from 'preact';
 import { useCallback, useEffect, useRef } from 'preact/hooks';
-import { undo } from '../../state/chain';
+import { undo } from '../../state/plate-changes';
 import type { InspectionRecord } from '../../store/records';
 import { goToChanged, heldWithin, TAKE_BACK } from '../../widgets/number-fields';
 import { letGoOfTyping } from '../../widgets/typing';

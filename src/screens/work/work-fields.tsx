@@ -1,7 +1,7 @@
 import { fieldKey } from '../../entry/field-keys';
 import { readCount } from '../../entry/read-count';
-import { putWork } from '../../state/chain';
 import { ownAbrasives } from '../../state/drawer';
+import { putWork } from '../../state/work-log';
 import type { WorkRecord } from '../../store/records';
 import { Choice } from '../../widgets/choice';
 import { NumberField } from '../../widgets/number-field';

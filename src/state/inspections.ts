@@ -1,0 +1,111 @@
+import { METHOD } from '../core/inspection/method';
+import type { SaidFinding } from '../core/inspection/said';
+import { newSetup, readAgain } from '../entry/new-setup';
+import { isUpright, pairsToRead } from '../entry/pairs-to-read';
+import type { PartEntry } from '../entry/part-entry';
+import type { SetupEntry } from '../entry/setup-entry';
+import type { InspectionRecord, PartRecord } from '../store/records';
+import { asItIs, chain, type Link, latestInspection, putLinks, showLinks } from './chain';
+import { withKitInUse } from './kit-in-use';
+import { keep } from './saving';
+import { changedNow, entryUnits, newId, newRecord, now, parts, putPart, shop } from './shop';
+import { unsettled } from './summaries';
+import { showVersions, versionOf, versions } from './versions';
+
+/** Begins a new inspection: with the setups of the last one, to be read again, where there was one. */
+export function beginInspection(part: string, entry: PartEntry): InspectionRecord {
+  const last = latestInspection(chain.value?.links ?? []);
+  const since = chain.value?.links.at(-1);
+  const worked = since?.kind === 'work' ? since.face : undefined;
+  const again = (last?.setups ?? [])
+    .flatMap((setup) => readAgain(setup, newId, worked) ?? [])
+    .map(withKitInUse);
+  const inspection: InspectionRecord = {
+    ...newRecord(),
+    ...{ kind: 'inspection', id: newId(), part },
+    setups: again.length > 0 ? again : firstSetups(entry),
+  };
+  putLinks(part, [inspection]);
+  return asItIs(inspection);
+}
+
+/** Adds an inspection of what was read elsewhere. */
+export function addInspection(part: string, setups: readonly SetupEntry[]): InspectionRecord {
+  const inspection: InspectionRecord = {
+    ...newRecord(),
+    ...{ kind: 'inspection', id: newId(), part, setups },
+  };
+  putLinks(part, [inspection]);
+  return asItIs(inspection);
+}
+
+/** A nose comparator on each upright pair that the drawing asks about. */
+function firstSetups(entry: PartEntry): readonly SetupEntry[] {
+  return pairsToRead(entry)
+    .filter(isUpright)
+    .map(({ faces, base }) => newSetup('nose comparator', faces, base, entryUnits.value, newId))
+    .map(withKitInUse);
+}
+
+/** Finishes the readings: from now on they are worked out with the part and the kit as they are now. */
+export function closeInspection(inspection: InspectionRecord, part: PartEntry): void {
+  putLinks(inspection.part, [{ ...asItIs(inspection), closed: finishedWith(part) }]);
+}
+
+/**
+ * Opens finished readings again, to put a slip right: what they were finished with is kept as an
+ * earlier version, with `why`, in the same transaction.
+ */
+export function reopenInspection(inspection: InspectionRecord, why: string): void {
+  const finished = asItIs(inspection);
+  if (finished.closed === undefined) return;
+  const { closed: _, ...rest } = finished;
+  const version = versionOf(finished, why);
+  const open = changedNow<InspectionRecord>(rest);
+  keep([version, open, ...unsettled(open.part, newRecord())]);
+  showVersions([...versions.value, version]);
+  showLinks(open.part, [open]);
+}
+
+/** Closes the part: these readings are what it is let go with. They are finished by it, in one transaction. */
+export function closePart(part: PartRecord, inspection: InspectionRecord): void {
+  const current = asItIs(inspection);
+  const finished = current.closed ?? finishedWith(part.entry);
+  const closed: PartRecord = {
+    ...part,
+    closed: { at: now(), inspection: current.id, ...byWhom() },
+  };
+  putPartWith(closed, [{ ...current, closed: finished }]);
+}
+
+/** Takes a closed part up again. */
+export function reopenPart({ closed: _, ...part }: PartRecord): void {
+  putPart(part);
+}
+
+/** A part and links of its chain, kept all or none. */
+function putPartWith(part: PartRecord, changed: readonly Link[]): void {
+  const stamped = changedNow(part);
+  const links = changed.map(changedNow);
+  keep([stamped, ...links, ...unsettled(part.id, newRecord())]);
+  parts.value = new Map(parts.value).set(part.id, stamped);
+  showLinks(part.id, links);
+}
+
+/** What readings that are finished at this moment are worked out with, and by whom. */
+export function finishedWith(part: PartEntry): NonNullable<InspectionRecord['closed']> {
+  const { kit, level } = shop.value;
+  return { at: now(), part, kit, level, method: METHOD, ...byWhom() };
+}
+
+function byWhom(): { readonly who?: string } {
+  const who = shop.value.who?.trim();
+  return who ? { who } : {};
+}
+
+/** Keeps with finished readings what they say. */
+export function putSaid(inspection: InspectionRecord, said: readonly SaidFinding[]): void {
+  const current = asItIs(inspection);
+  if (current.closed === undefined || current.closed.said !== undefined) return;
+  putLinks(current.part, [{ ...current, closed: { ...current.closed, said } }]);
+}

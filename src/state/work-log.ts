@@ -1,0 +1,33 @@
+import type { Removal } from '../core/correction/removal';
+import type { PartEntry } from '../entry/part-entry';
+import type { InspectionRecord, WorkRecord } from '../store/records';
+import { asItIs, chain, putLinks } from './chain';
+import { finishedWith } from './inspections';
+import { newId, newRecord } from './shop';
+
+/** Begins to log work on a face that follows `inspection`, which is finished by it, in one transaction. */
+export function beginWork(
+  inspection: InspectionRecord,
+  part: PartEntry,
+  { face, mean, slopes }: Removal,
+): WorkRecord {
+  const last = chain.value?.links.findLast((link): link is WorkRecord => link.kind === 'work');
+  const work: WorkRecord = {
+    ...newRecord(),
+    ...{ kind: 'work', id: newId(), part: inspection.part },
+    ...{ face, advised: { mean, slopes } },
+    after: inspection.id,
+    method: last?.method ?? 'lap',
+    abrasive: last?.abrasive ?? '',
+    amount: { text: '', unit: last?.amount.unit ?? 'seconds' },
+    note: '',
+  };
+  const current = asItIs(inspection);
+  const closed = current.closed ?? finishedWith(part);
+  putLinks(current.part, [{ ...current, closed }, work]);
+  return work;
+}
+
+export function putWork(work: WorkRecord): void {
+  putLinks(work.part, [work]);
+}
