@@ -3,9 +3,16 @@ import { defineConfig } from 'vitest/config';
 import packageJson from './package.json' with { type: 'json' };
 import { pagePolicy, SECURITY_HEADERS } from './src/hosting/headers.ts';
 import { licences } from './src/hosting/licences.ts';
+import { SHARE } from './src/store/shared-file.ts';
 
 /** The folder of the site that the app is served from, with a slash at both ends. */
 const base = process.env.HIGHEDGE_BASE ?? '/';
+
+/** What a backup or a table may be taken for by the app that shares it. */
+const SHARED_TYPES = [
+  ...['.highedge', '.csv', '.txt', 'text/csv', 'text/plain', 'text/tab-separated-values'],
+  ...['application/gzip', 'application/x-gzip', 'application/octet-stream'],
+];
 
 export default defineConfig({
   base,
@@ -21,15 +28,15 @@ export default defineConfig({
       injectRegister: null,
       // The patterns below take them already, and the manifest is always stored.
       includeManifestIcons: false,
-      workbox: {
-        // The first visit too is controlled, hence safe to take offline.
-        clientsClaim: true,
+      strategies: 'injectManifest',
+      srcDir: 'src/service-worker',
+      filename: 'sw.ts',
+      injectManifest: {
         // All that is built. A file above the size limit fails the build: it would be missing offline.
         globPatterns: ['**/*'],
         globIgnores: ['robots.txt', 'manifest.webmanifest'],
-        navigateFallback: 'index.html',
         // The policy on scripts holds in the worker too: it loads no other.
-        inlineWorkboxRuntime: true,
+        rollupFormat: 'iife',
       },
       manifest: {
         id: base,
@@ -40,8 +47,24 @@ export default defineConfig({
           'Squareness at the surface plate: what the readings mean and what to take off.',
         lang: 'en',
         display: 'standalone',
-        // Backups open with the app where the system asks it: src/state/arrived-file.ts takes them.
-        file_handlers: [{ action: base, accept: { 'application/x-highedge': ['.highedge'] } }],
+        // Backups and tables open with the app where the system asks it: src/state/arrived-file.ts takes them.
+        file_handlers: [
+          {
+            action: `${base}files`,
+            accept: { 'application/x-highedge': ['.highedge'], 'text/csv': ['.csv'] },
+          },
+        ],
+        // And other apps share them with it: src/service-worker takes them.
+        share_target: {
+          action: `${base}${SHARE.path}`,
+          method: 'POST',
+          enctype: 'multipart/form-data',
+          params: {
+            title: SHARE.title,
+            text: SHARE.text,
+            files: [{ name: SHARE.files, accept: SHARED_TYPES }],
+          },
+        },
         theme_color: '#14213d',
         background_color: '#f4f1ea',
         icons: [

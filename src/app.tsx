@@ -1,4 +1,5 @@
 import { LocationProvider, lazy, Route, Router } from 'preact-iso';
+import { Arrivals } from './screens/arrivals';
 import { BenchScreen } from './screens/bench-screen';
 import { Message } from './screens/message';
 import { Notices } from './screens/notices';
@@ -51,6 +52,7 @@ export function App() {
         <Route path={ROUTES.compare} component={CompareScreen} />
         <Route default component={Lost} />
       </Router>
+      <Arrivals />
       <Keypad />
       <Notices />
     </LocationProvider>

@@ -1,7 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
 import { blankPart } from '../entry/part-entry';
-import { takeLaunchedFiles } from '../state/arrived-file';
 import { addExample } from '../state/example';
 import { loading, newId, newRecord, parts, putPart, shop } from '../state/shop';
 import type { PartRecord } from '../store/records';
@@ -15,7 +14,6 @@ import { to } from './paths';
 /** All parts; the way to a new one. */
 export function BenchScreen() {
   const { route, query } = useLocation();
-  useEffect(() => takeLaunchedFiles(() => route(to.files())), []);
   const begin = () => {
     const part: PartRecord = {
       ...newRecord(),

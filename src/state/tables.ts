@@ -3,6 +3,8 @@ import { readCsv } from '../exchange/csv/read-csv';
 import { type ReadingsRead, readReadings } from '../exchange/csv/read-readings';
 import { readingsCsv } from '../exchange/csv/readings-table';
 import { resultsCsv } from '../exchange/csv/results-table';
+import { type InspectionInTable, tableKind } from '../exchange/csv/table-kind';
+import { FileRefused } from '../exchange/file-refused';
 import type { InspectionRecord, PartRecord } from '../store/records';
 import { workOut } from './answers';
 import { addInspection } from './inspections';
@@ -32,22 +34,37 @@ function csvFile({ entry }: PartRecord, what: string, text: string): File {
 export interface TableRead extends ReadingsRead {
   /** The headings of the file, and what each is taken for. */
   readonly columns: readonly { readonly heading: string; readonly matched: Matched | undefined }[];
+  /** The inspections that it holds: only one of them is read. */
+  readonly inspections: readonly InspectionInTable[];
 }
 
 /**
- * Reads a table of readings, its headings in the first line.
+ * Reads one inspection out of a table of readings, its headings in the first line.
  *
  * @param chosen what a person takes columns for, by their place, in place of what the heading says.
- * @throws FileRefused where it is longer than any table of readings.
+ * @param inspection which of the inspections in it, counted from 0.
+ * @throws FileRefused where it is longer than any table of readings, or of results.
  */
-export function readTable(text: string, chosen: ReadonlyMap<number, Column | 'none'>): TableRead {
-  const [head, ...rows] = readCsv(text);
+export function readTable(
+  text: string,
+  chosen: ReadonlyMap<number, Column | 'none'>,
+  inspection: number,
+): TableRead {
+  const all = readCsv(text);
+  const [head] = all;
+  const table = tableKind(all);
+  if (table.kind === 'results') throw new FileRefused(RESULTS);
+  const { inspections } = table;
+  const rows = inspections[inspection]?.rows ?? [];
   const columns = (head?.cells ?? []).map((heading, index) => {
     return { heading, matched: matchedAs(heading, chosen.get(index)) };
   });
   const matched = columns.map((column) => column.matched);
-  return { columns, ...readReadings(rows, matched, newId) };
+  return { columns, inspections, ...readReadings(rows, matched, newId) };
 }
+
+const RESULTS =
+  'It holds results, which are worked out anew from readings: take the table of readings instead';
 
 function matchedAs(heading: string, column: Column | 'none' | undefined): Matched | undefined {
   if (column === undefined) return matchHeading(heading);

@@ -127,7 +127,7 @@ async function begin(work: Work, page: Page, { folder, site }: At): Promise<void
   const file = join(folder, 'many.highedge');
   writeFileSync(file, gzipSync(manyParts()));
   const merge = page.getByRole('region', { name: 'Open a backup' });
-  await merge.getByLabel('Choose a backup, or drop it here').setInputFiles(file);
+  await merge.getByLabel('Choose a file, or drop it here').setInputFiles(file);
   await merge.getByRole('button', { name: 'Merge it' }).click({ timeout: 60_000 });
 }
 

@@ -87,7 +87,7 @@ await withApp(async (page) => {
     database.close();
   });
   await page.reload();
-  const choose = () => page.getByLabel('Choose a backup, or drop it here').setInputFiles(path);
+  const choose = () => page.getByLabel('Choose a file, or drop it here').setInputFiles(path);
   const look = async () => {
     await choose();
     await done(page, 'Nothing of it has been taken yet');

@@ -36,8 +36,7 @@ test('everything goes out as one file and comes in on another device, once', asy
   const phone = await other.newPage();
   await toFiles(phone);
   const merge = phone.getByRole('region', { name: 'Open a backup' });
-  const choose = async () =>
-    merge.getByLabel('Choose a backup, or drop it here').setInputFiles(path);
+  const choose = async () => merge.getByLabel('Choose a file, or drop it here').setInputFiles(path);
   await choose();
   await expect(merge).toContainText('Nothing of it has been taken yet');
   await expect(merge).toContainText('New here1 part');
@@ -59,7 +58,7 @@ test('a file that is no backup is refused in plain words, and changes nothing', 
   await describePart(page, PART);
   await toFiles(page);
   const merge = page.getByRole('region', { name: 'Open a backup' });
-  await merge.getByLabel('Choose a backup, or drop it here').setInputFiles({
+  await merge.getByLabel('Choose a file, or drop it here').setInputFiles({
     name: 'backup.highedge',
     mimeType: 'application/octet-stream',
     buffer: Buffer.from('<script>alert(1)</script>'),

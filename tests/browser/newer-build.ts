@@ -23,8 +23,10 @@ export function putNewerBuild(site: string): void {
   writeFileSync(page, readFileSync(page, 'utf8').replace('<html', '<html data-build="newer"'));
   const worker = join(site, 'sw.js');
   const revised = readFileSync(worker, 'utf8').replace(
-    /(url:"index\.html",revision:")[^"]+/,
-    '$1of the newer build',
+    /"[^"]+"(,"url":"index\.html")/,
+    '"of the newer build"$1',
   );
+  if (!revised.includes('of the newer build'))
+    throw new Error('The worker lists its files otherwise');
   writeFileSync(worker, revised);
 }

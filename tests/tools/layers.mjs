@@ -9,6 +9,7 @@ const LAYERS = {
   entry: ['core'],
   words: ['core', 'entry'],
   store: ['core', 'entry'],
+  'service-worker': ['store'],
   exchange: ['core', 'entry', 'words', 'store'],
   state: ['core', 'entry', 'words', 'store', 'exchange'],
   widgets: ['core', 'entry', 'words'],

@@ -12,14 +12,16 @@ export interface CsvRow {
 
 const MOST = { characters: 2_000_000, rows: 5000 } as const;
 
+const TOO_LONG =
+  'It has more rows than are taken at once, 5000: keep those of one inspection. A whole shop moves with a backup';
+
 /**
  * Reads CSV: commas, semicolons or tabs, whichever the file has, as a spreadsheet saves or copies it.
  *
  * @throws FileRefused where it is longer than any table of readings.
  */
 export function readCsv(text: string): readonly CsvRow[] {
-  if (text.length > MOST.characters)
-    throw new FileRefused('It is longer than any table of readings');
+  if (text.length > MOST.characters) throw new FileRefused(TOO_LONG);
   const plain = text.replace(/^\uFEFF/, '');
   const rows: CsvRow[] = [];
   let [line, from] = [1, 0];
@@ -35,6 +37,6 @@ export function readCsv(text: string): readonly CsvRow[] {
       from = meta.cursor;
     },
   });
-  if (rows.length > MOST.rows) throw new FileRefused('It has more rows than any table of readings');
+  if (rows.length > MOST.rows) throw new FileRefused(TOO_LONG);
   return rows;
 }

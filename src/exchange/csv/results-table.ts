@@ -6,7 +6,8 @@ import { coverageFactor } from '../../core/statistics/effective-degrees';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { type Cell, writeCsv } from './write-csv';
 
-const HEADINGS = [
+/** The headings, with units. */
+export const RESULT_HEADINGS = [
   'part',
   'job',
   'taken',
@@ -35,7 +36,7 @@ export function resultsCsv(
   const rows = results.flatMap(({ inspection, findings }) =>
     findings.map((finding) => [...headOf(part, inspection), ...cellsOf(finding)]),
   );
-  return writeCsv(HEADINGS, rows);
+  return writeCsv(RESULT_HEADINGS, rows);
 }
 
 function headOf({ entry }: PartRecord, { made, closed }: InspectionRecord): readonly Cell[] {

@@ -2,21 +2,25 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Overview } from '../../exchange/backup/restore';
 import { FileRefused } from '../../exchange/file-refused';
 import type { Tally } from '../../exchange/merge/tally';
-import { arrivedFile } from '../../state/arrived-file';
+import { arrived, takeSharedFiles } from '../../state/arrived-file';
 import { lookOverBackup, mergeIn } from '../../state/backups';
+import { type OpenedTable, openTable } from '../../state/opened-table';
 import { ChooseFile } from '../../widgets/choose-file';
 import { OverviewFacts, TallyFacts } from './overview-facts';
+import { TableArrived } from './table-arrived';
 
 type Step =
   | { readonly at: 'choose' }
   | { readonly at: 'working'; readonly what: string; readonly records: number }
   | { readonly at: 'refused'; readonly message: string }
   | { readonly at: 'looked over'; readonly file: File; readonly overview: Overview }
-  | { readonly at: 'merged'; readonly tally: Tally };
+  | { readonly at: 'merged'; readonly tally: Tally }
+  | { readonly at: 'table'; readonly table: OpenedTable };
 
-/** A backup in: looked over first, merged once the person says so. */
+/** A backup in: looked over first, merged once the person says so. A table is asked which part it belongs to. */
 export function MergeSheet() {
   const [step, setStep] = useState<Step>({ at: 'choose' });
+  const [others, setOthers] = useState(0);
   const attempt = async (what: string, work: (progress: (n: number) => void) => Promise<Step>) => {
     setStep({ at: 'working', what, records: 0 });
     try {
@@ -28,27 +32,46 @@ export function MergeSheet() {
   };
   const look = (file: File) =>
     attempt('Looking it over', async (progress) => {
+      const table = await openTable(file);
+      if (table !== undefined) return { at: 'table', table };
       return { at: 'looked over', file, overview: await lookOverBackup(file, progress) };
     });
   const merge = (file: File) =>
     attempt('Merging', async (progress) => {
       return { at: 'merged', tally: await mergeIn(file, progress) };
     });
-  const arrived = arrivedFile.value;
   useEffect(() => {
-    if (arrived === undefined) return;
-    arrivedFile.value = undefined;
-    void look(arrived);
-  }, [arrived]);
+    takeSharedFiles().catch((error: unknown) => console.error(error));
+  }, []);
+  const came = arrived.value;
+  useEffect(() => {
+    if (came === undefined) return;
+    arrived.value = undefined;
+    setOthers(came.others);
+    void look(came.file);
+  }, [came]);
   return (
     <section class="sheet" aria-labelledby="merge-heading">
-      <h2 id="merge-heading">Open a backup</h2>
+      <h2 id="merge-heading">Open a backup or a table</h2>
       <p>
-        It is merged into what is here: nothing is overwritten, and the same file twice changes
-        nothing. Of two states of one thing the later goes on, the other is kept as a version.
+        A backup is merged into what is here: nothing is overwritten, and the same file twice
+        changes nothing. Of two states of one thing the later goes on, the other is kept as a
+        version. A table of readings (CSV) goes to one part, as a new inspection.
       </p>
       {step.at !== 'working' && (
-        <ChooseFile label="Choose a backup, or drop it here" onFile={(file) => void look(file)} />
+        <ChooseFile
+          label="Choose a file, or drop it here"
+          onFile={(file) => {
+            setOthers(0);
+            void look(file);
+          }}
+        />
+      )}
+      {others > 0 && (
+        <p class="note">
+          {others === 1 ? 'One more file' : `${others} more files`} came along with it. Open them
+          one after the other.
+        </p>
       )}
       <div role="status" class="stack">
         {step.at === 'working' && (
@@ -57,6 +80,7 @@ export function MergeSheet() {
           </p>
         )}
         {step.at === 'refused' && <p class="note note-wrong">{step.message}</p>}
+        {step.at === 'table' && <TableArrived table={step.table} />}
         {step.at === 'looked over' && (
           <>
             <OverviewFacts overview={step.overview} />

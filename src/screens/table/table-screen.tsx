@@ -3,6 +3,7 @@ import { useLocation, useRoute } from 'preact-iso';
 import type { Column } from '../../exchange/csv/columns';
 import { FileRefused } from '../../exchange/file-refused';
 import type { Link } from '../../state/chain';
+import { takeTableForPart } from '../../state/opened-table';
 import {
   readingsFile,
   readTable,
@@ -18,6 +19,7 @@ import { to } from '../paths';
 import { WithPart } from '../with-part';
 import { TableFacts } from './table-facts';
 import './table-screen.css';
+import { WhichInspection } from './which-inspection';
 
 /** The readings of one part as a table for other programs, and a table of readings in. */
 export function TableScreen() {
@@ -73,13 +75,15 @@ const NONE_CHOSEN: ReadonlyMap<number, Column | 'none'> = new Map();
 
 function TableIn({ part }: { readonly part: PartRecord }) {
   const { route } = useLocation();
-  const [text, setText] = useState('');
+  const [text, setText] = useState(takeTableForPart);
   const [chosen, setChosen] = useState(NONE_CHOSEN);
+  const [inspection, setInspection] = useState(0);
   const show = (next: string) => {
     setText(next);
     setChosen(NONE_CHOSEN);
+    setInspection(0);
   };
-  const table = text.trim() === '' ? undefined : read(text, chosen);
+  const table = text.trim() === '' ? undefined : read(text, chosen, inspection);
   return (
     <section class="sheet" aria-labelledby="in-heading">
       <h2 id="in-heading">In</h2>
@@ -104,6 +108,7 @@ function TableIn({ part }: { readonly part: PartRecord }) {
       {typeof table === 'string' && <p class="note note-wrong">{table}</p>}
       {typeof table === 'object' && (
         <>
+          <WhichInspection table={table} chosen={inspection} onChoose={setInspection} />
           <TableFacts
             table={table}
             onChoose={(index, column) => setChosen(new Map(chosen).set(index, column))}
@@ -123,9 +128,13 @@ function TableIn({ part }: { readonly part: PartRecord }) {
 }
 
 /** The table, or why it cannot be read. */
-function read(text: string, chosen: ReadonlyMap<number, Column | 'none'>): TableRead | string {
+function read(
+  text: string,
+  chosen: ReadonlyMap<number, Column | 'none'>,
+  inspection: number,
+): TableRead | string {
   try {
-    return readTable(text, chosen);
+    return readTable(text, chosen, inspection);
   } catch (error) {
     if (error instanceof FileRefused) return `This table cannot be taken. ${error.message}.`;
     throw error;

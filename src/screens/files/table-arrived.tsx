@@ -1,0 +1,67 @@
+import { useState } from 'preact/hooks';
+import { useLocation } from 'preact-iso';
+import type { TableKind } from '../../exchange/csv/table-kind';
+import { type OpenedTable, partsForTable, tableForPart } from '../../state/opened-table';
+import { SearchField } from '../../widgets/search-field';
+import { countInWords } from '../../words/part-states';
+import { to } from '../paths';
+
+/** Parts that are offered at a time. */
+const OFFERED = 8;
+
+/** What a table holds, and which part it belongs to. */
+export function TableArrived({ table }: { readonly table: OpenedTable }) {
+  const { route } = useLocation();
+  const [words, setWords] = useState('');
+  const { name, kind } = table;
+  if (kind.kind === 'results') {
+    return (
+      <p class="note note-warning">
+        ‘{name}’ holds results. They are worked out anew from readings, and so never taken in: open
+        the table of readings instead.
+      </p>
+    );
+  }
+  const found = partsForTable(table, words);
+  return (
+    <>
+      <p class="note">
+        ‘{name}’ is a table with {held(kind)}. Nothing of it has been taken yet. Which part does it
+        belong to?
+      </p>
+      <SearchField id="table-part" label="Find by name or job" text={words} onText={setWords} />
+      <p class="soft small">
+        {found.length === 0
+          ? 'No such part. One that is not here yet is begun on the bench; then open the file again.'
+          : countInWords(Math.min(OFFERED, found.length), found.length)}
+      </p>
+      <ul class="cards">
+        {found.slice(0, OFFERED).map(({ id, entry }) => (
+          <li key={id}>
+            <button
+              type="button"
+              class="button button-wide"
+              onClick={() => {
+                tableForPart.value = table.text;
+                route(to.table(id));
+              }}
+            >
+              {[entry.name.trim() || 'Part without a name', entry.job.trim()]
+                .filter(Boolean)
+                .join(' · ')}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** '40 rows', '120 rows: 3 inspections of 2 parts'. */
+function held({ inspections }: Extract<TableKind, { kind: 'readings' }>): string {
+  const count = inspections.reduce((sum, { rows }) => sum + rows.length, 0);
+  const rows = `${count} ${count === 1 ? 'row' : 'rows'}`;
+  if (inspections.length < 2) return rows;
+  const parts = new Set(inspections.map(({ part, job }) => `${part}\n${job}`)).size;
+  return `${rows}: ${inspections.length} inspections of ${parts} ${parts === 1 ? 'part' : 'parts'}`;
+}

@@ -1,0 +1,60 @@
+import { signal } from '@preact/signals';
+import { readCsv } from '../exchange/csv/read-csv';
+import { type TableKind, tableKind } from '../exchange/csv/table-kind';
+import type { PartRecord } from '../store/records';
+import { parts } from './shop';
+
+/** A table that was opened without a part that it belongs to. */
+export interface OpenedTable {
+  readonly name: string;
+  readonly text: string;
+  readonly kind: TableKind;
+}
+
+/** Bytes at the beginning of a file that tell whether it is a table. */
+const BEGINNING = 20_000;
+
+/**
+ * The file as a table; undefined where it is none, and so may be a backup.
+ *
+ * @throws FileRefused where it is a table that cannot be taken.
+ */
+export async function openTable(file: File): Promise<OpenedTable | undefined> {
+  const beginning = await file.slice(0, BEGINNING).text();
+  const [headings] = beginning.split(/\r\n|\r|\n/, 1);
+  if (!isText(beginning) || beginning.trimStart().startsWith('{')) return undefined;
+  const [head] = readCsv(headings ?? '');
+  if (head === undefined || head.cells.length < 2) return undefined;
+  // Results are told by their headings, however many there are.
+  const kind = tableKind([head]);
+  if (kind.kind === 'results') return { name: file.name, text: '', kind };
+  const text = await file.text();
+  return { name: file.name, text, kind: tableKind(readCsv(text)) };
+}
+
+/** Packed files and pictures hold what no text does. */
+function isText(beginning: string): boolean {
+  return !/[\0\u{FFFD}]/u.test(beginning.slice(0, -1));
+}
+
+/** A table on its way to the part that was chosen for it. */
+export const tableForPart = signal<string | undefined>(undefined);
+
+/** The text of the table that was chosen for the part that opens; it is handed over once. */
+export function takeTableForPart(): string {
+  const text = tableForPart.peek() ?? '';
+  tableForPart.value = undefined;
+  return text;
+}
+
+/** The parts that a table may belong to: those that it names first, then the ones begun last. */
+export function partsForTable({ kind }: OpenedTable, words: string): readonly PartRecord[] {
+  const named = new Set(kind.kind === 'readings' ? kind.inspections.map(({ part }) => part) : []);
+  const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
+  const all = [...parts.value.values()].reverse().filter(({ entry, removed }) => {
+    const text = `${entry.name}\n${entry.job}`.toLowerCase();
+    return removed === undefined && wanted.every((word) => text.includes(word));
+  });
+  const isNamed = ({ entry }: PartRecord) => named.has(entry.name.trim());
+  return [...all.filter(isNamed), ...all.filter((part) => !isNamed(part))];
+}
