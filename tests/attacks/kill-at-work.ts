@@ -1,73 +1,131 @@
-import { cpSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { gzipSync } from 'node:zlib';
 import { expect, type Page } from '@playwright/test';
-import { endLine, headLine } from '../../src/exchange/backup/format';
-import { keyOf } from '../../src/store/keys';
-import type { StoredRecord } from '../../src/store/records';
-import { isSame } from '../../src/store/three-way';
-import { upgrade } from '../../src/store/upgrades';
-import { putNewerBuild } from '../browser/newer-build';
+import { allStored, putStored, type Stored } from '../browser/database';
 import { untilReadyForOffline } from '../browser/offline';
-import { startServer } from '../browser/server';
+import { type Server, startServer } from '../browser/server';
 import { randomFrom } from '../core/support/random';
-import { startBrowser } from './killable-browser';
+import { type KillableBrowser, startBrowser } from './killable-browser';
+import { SAMPLE } from './support/sample-shop';
+import { expectKept, expectSame, expectWhole } from './whole';
+import { type Files, isTypedOn, readyFor, takeIn, type Work, writeManyParts } from './works';
 
-/** Everything in the app's database, by its key. */
-export type Stored = Readonly<Record<string, unknown>>;
+/** A work, with all that is the same each time that it is cut short. */
+export interface Bout extends Files {
+  readonly work: Work;
+  readonly server: Server;
+  /** A profile that has the app and the sample stored, to be copied, and the copy. */
+  readonly pattern: string;
+  readonly profile: string;
+  readonly build: string;
+  /** What is stored before the work, and once it is done. */
+  readonly before: Stored;
+  readonly after: Stored;
+  /** ms that the work takes where nobody cuts it short. */
+  readonly takes: number;
+}
 
-/** What is under way when the browser is killed. */
-export const WORKS = ['import', 'backup', 'upgrade', 'update'] as const;
-export type Work = (typeof WORKS)[number];
-
-/** ms after its beginning that a work is killed, at the most. */
-const LONGEST: Readonly<Record<Work, number>> = {
-  import: 1500,
-  backup: 800,
-  upgrade: 1500,
-  update: 1500,
-};
-
-/** Parts in the backup that is taken in. */
-const PARTS = 150;
-
-const SAMPLE: Stored = JSON.parse(
-  readFileSync(new URL('../store/samples/format-1.json', import.meta.url), 'utf8'),
-);
-
-/**
- * Kills a browser in the midst of a work, starts it again, and throws where anything that had been
- * there before is not there now, or anything is there only in part.
- */
-export async function killAtWork(
-  work: Work,
-  folder: string,
-  build: string,
-  seed: number,
-): Promise<void> {
-  const site = join(folder, `site ${seed}`);
+/** Serves a copy of the build, stores app and sample in a profile, and does the work once to its end. */
+export async function getReady(work: Work, folder: string, build: string): Promise<Bout> {
+  mkdirSync(folder, { recursive: true });
+  const [site, pattern, profile] = ['site', 'pattern', 'profile'].map((name) => join(folder, name));
+  if (!site || !pattern || !profile) throw new Error('A folder lacks a name');
   cpSync(build, site, { recursive: true });
   const server = await startServer(site);
-  const profile = join(folder, `profile ${seed}`);
-  let browser = await startBrowser(profile);
+  const files = { site, backup: writeManyParts(folder) };
+  const base = { ...files, work, server, pattern, profile, build };
+  const first = await startBrowser(pattern);
+  await openWithSample(first.page, server.url);
+  // A backup of a small shop would be over before anything could cut it short.
+  if (work === 'backup') {
+    await (await takeIn(first.page, files.backup)).run();
+    await first.page.goto(server.url);
+  }
+  const before = await allStored(first.page);
+  await first.close();
+  const { after, takes } = await undisturbed(base);
+  return { ...base, before, after, takes };
+}
+
+type Base = Omit<Bout, 'before' | 'after' | 'takes'>;
+
+async function undisturbed(base: Base): Promise<Pick<Bout, 'after' | 'takes'>> {
+  const browser = await startAnew(base);
   try {
-    await openWithSample(browser.page, server.url);
-    const before = await everything(browser.page);
-    await begin(work, browser.page, { folder, site });
-    await pause(randomFrom(seed).between(0, LONGEST[work]));
-    await browser.kill();
-    browser = await startBrowser(profile);
-    await browser.page.goto(server.url);
-    await expect(browser.page.getByRole('link', { name: /Trial block/ })).toBeVisible({
-      timeout: 30_000,
-    });
-    await expect(browser.page.locator('.notice-wrong')).toHaveCount(0);
-    check(before, await everything(browser.page));
+    const begun = await readyFor(base.work, browser.page, base);
+    const start = performance.now();
+    await begun.run();
+    const takes = performance.now() - start;
+    await pause(500);
+    return { after: await allStored(browser.page), takes };
   } finally {
     await browser.kill();
-    await server.stop();
   }
+}
+
+/** A browser on a fresh copy of the profile, with the build in place that the profile has stored. */
+async function startAnew({ pattern, profile, build, site, server }: Base) {
+  for (const [from, to] of [
+    [pattern, profile],
+    [build, site],
+  ] as const) {
+    rmSync(to, { recursive: true, force: true, maxRetries: 5 });
+    cpSync(from, to, { recursive: true });
+  }
+  const browser = await startBrowser(profile);
+  await browser.page.goto(server.url);
+  await expectOpen(browser.page);
+  return browser;
+}
+
+/**
+ * Kills a browser in the midst of the work, starts it again without a network, and throws where
+ * anything that had been there before is not there now, anything is there only in part, or the app
+ * does not open. An import that was cut short is done again, and is to end where it would have ended.
+ */
+export async function killAtWork(bout: Bout, seed: number): Promise<number> {
+  const { work, takes, before, after, profile, site, server } = bout;
+  let browser = await startAnew(bout);
+  const unreachable = `${site} taken away`;
+  try {
+    const begun = await readyFor(work, browser.page, bout);
+    const at = randomFrom(seed).between(0, 1.1 * takes);
+    const ended = begun.run().catch(() => undefined);
+    await pause(at);
+    const { accepted } = begun;
+    await browser.kill();
+    await ended;
+    renameSync(site, unreachable);
+    browser = await startBrowser(profile);
+    await browser.page.goto(server.url);
+    await expectOpen(browser.page);
+    const found = await allStored(browser.page);
+    expectWhole(found);
+    expectKept(before, found, accepted === undefined ? after : typedOn(found, accepted));
+    if (work === 'import') await doAgain(browser, bout);
+    else await browser.page.getByRole('link', { name: /Backup and files/ }).click();
+    await expect(browser.page.getByRole('heading', { name: 'Open a backup' })).toBeVisible();
+    return at;
+  } finally {
+    await browser.kill();
+    rmSync(unreachable, { recursive: true, force: true });
+  }
+}
+
+async function doAgain({ page }: KillableBrowser, { backup, after }: Bout): Promise<void> {
+  await (await takeIn(page, backup)).run();
+  expectSame(await allStored(page), after);
+}
+
+/** The part whose name was typed on, where it has as many letters as were accepted. */
+function typedOn(found: Stored, accepted: string): Stored {
+  return Object.fromEntries(
+    Object.entries(found).filter(([, value]) => {
+      const name = (value as { entry?: { name?: string } }).entry?.name ?? '';
+      return isTypedOn(name) && name.length >= accepted.length;
+    }),
+  );
 }
 
 /** The app, stored for offline use, on a shop of format 1. */
@@ -75,115 +133,14 @@ async function openWithSample(page: Page, url: string): Promise<void> {
   await page.goto(url);
   await untilReadyForOffline(page);
   await expect(page.getByRole('button', { name: 'New part' })).toBeVisible();
-  await page.evaluate(
-    (all) =>
-      new Promise<void>((resolve) => {
-        const request = indexedDB.open('highedge', 1);
-        request.onsuccess = () => {
-          const transaction = request.result.transaction('records', 'readwrite');
-          for (const [key, value] of Object.entries(all)) {
-            transaction.objectStore('records').put(value, key);
-          }
-          transaction.oncomplete = () => {
-            request.result.close();
-            resolve();
-          };
-        };
-      }),
-    SAMPLE,
-  );
+  await putStored(page, SAMPLE);
   await page.goto(url);
-  await expect(page.getByRole('link', { name: /Trial block/ })).toBeVisible();
+  await expectOpen(page);
 }
 
-interface At {
-  readonly folder: string;
-  readonly site: string;
-}
-
-async function begin(work: Work, page: Page, { folder, site }: At): Promise<void> {
-  if (work === 'update') {
-    putNewerBuild(site);
-    await page.evaluate(async () => {
-      await (await navigator.serviceWorker.ready).update();
-    });
-    await page.getByRole('button', { name: 'Take it now' }).click();
-    return;
-  }
-  if (work === 'upgrade') {
-    // Every change of a record writes it in today's format.
-    await page.getByRole('link', { name: /Block in inches/ }).click();
-    await page.goto(`${page.url()}/drawing`);
-    const name = page.getByRole('textbox', { name: 'Name', exact: true });
-    await name.press('End');
-    void name.pressSequentially(' typed on and on and on').catch(() => undefined);
-    return;
-  }
-  await page.getByRole('link', { name: /Backup and files/ }).click();
-  if (work === 'backup') {
-    await page.getByRole('button', { name: 'Back everything up' }).click();
-    return;
-  }
-  const file = join(folder, 'many.highedge');
-  writeFileSync(file, gzipSync(manyParts()));
-  const merge = page.getByRole('region', { name: 'Open a backup' });
-  await merge.getByLabel('Choose a file, or drop it here').setInputFiles(file);
-  await merge.getByRole('button', { name: 'Merge it' }).click({ timeout: 60_000 });
-}
-
-/** The sample's part with its chain over and over, each time under other ids. */
-function manyParts(): string {
-  const records = Object.values(SAMPLE).flatMap((value) => {
-    const upgraded = upgrade(value);
-    return upgraded.ok && upgraded.record.kind !== 'shop' ? [upgraded.record] : [];
-  });
-  const ids = records.flatMap((record) => ('id' in record ? [record.id] : []));
-  const text = records.map((record) => JSON.stringify(record)).join(',\n');
-  const copies = Array.from({ length: PARTS }, (_, copy) =>
-    ids.reduce((all, id) => all.replaceAll(id, `${id}-${copy}`), text),
-  );
-  const head = headLine({ made: '2024-03-05T14:07:00.000Z', app: '0.1.0' });
-  return `${head}${copies.join(',\n')}\n${endLine(PARTS * records.length)}`;
-}
-
-async function everything(page: Page): Promise<Stored> {
-  return page.evaluate(
-    () =>
-      new Promise<Stored>((resolve) => {
-        const request = indexedDB.open('highedge', 1);
-        request.onsuccess = () => {
-          const store = request.result.transaction('records').objectStore('records');
-          const [keys, values] = [store.getAllKeys(), store.getAll()];
-          values.onsuccess = () => {
-            request.result.close();
-            resolve(Object.fromEntries(keys.result.map((key, i) => [key, values.result[i]])));
-          };
-        };
-      }),
-  );
-}
-
-/** All of before is there, and all that is there is whole. */
-function check(before: Stored, after: Stored): void {
-  for (const [key, value] of Object.entries(before)) {
-    const isTypedOn = nameOf(after[key])?.startsWith('Block in inches') === true;
-    if (!isTypedOn && !isSame(after[key], value)) throw new Error(`${key} is not as it was`);
-  }
-  const entered = Object.entries(after).filter(([key]) => /^(part|chain|shop)/.test(key));
-  for (const [key, value] of entered) {
-    const upgraded = upgrade(value);
-    if (!upgraded.ok || keyOf(upgraded.record) !== key) throw new Error(`${key} is damaged`);
-    const owner = ownerOf(upgraded.record);
-    if (owner !== undefined && !(owner in after)) throw new Error(`${key} has lost ${owner}`);
-  }
-}
-
-function nameOf(value: unknown): string | undefined {
-  return (value as { entry?: { name?: string } } | undefined)?.entry?.name;
-}
-
-/** The key of what a record is worth nothing without. */
-function ownerOf(record: StoredRecord): string | undefined {
-  if (record.kind === 'inspection') return `part/${record.part}`;
-  return record.kind === 'work' ? `chain/${record.part}/inspection/${record.after}` : undefined;
+/** The bench with the sample's parts on it, and no word of anything damaged or unsaved. */
+async function expectOpen(page: Page): Promise<void> {
+  const part = page.getByRole('link', { name: /Trial block|Block in inches/ }).first();
+  await expect(part).toBeVisible({ timeout: 30_000 });
+  await expect(page.locator('.notice-wrong')).toHaveCount(0);
 }

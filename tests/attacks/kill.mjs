@@ -2,7 +2,8 @@
 /**
  * Kills a browser over and over while somebody types, and tells what was lost: `npm run attack --
  * --kills 300 --seed 7`. With `--while import`, backup, upgrade or update it is killed in the midst of
- * that, each time on a new profile, and the first loss ends the run.
+ * that, each time on a fresh copy of a profile. A failure is told with its seed: `--kills 1 --seed` it
+ * to see it again.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -17,7 +18,9 @@ const { startServer } = await load('./tests/browser/server.ts');
 const { killWhileTyping } = await load('./tests/attacks/kill-while-typing.ts');
 
 /** @type {typeof import('./kill-at-work')} */
-const { killAtWork, WORKS } = await load('./tests/attacks/kill-at-work.ts');
+const { getReady, killAtWork } = await load('./tests/attacks/kill-at-work.ts');
+/** @type {typeof import('./works')} */
+const { WORKS } = await load('./tests/attacks/works.ts');
 
 const BUILD = 'test-results/attacks';
 
@@ -31,6 +34,7 @@ const { values } = parseArgs({
 
 const [count, seed] = [Number(values.kills), Number(values.seed)];
 console.log(`${count} kills, seed ${seed}`);
+let exitCode = 0;
 const folder = mkdtempSync(join(tmpdir(), 'highedge-'));
 try {
   const work = WORKS.find((one) => one === values.while);
@@ -40,14 +44,29 @@ try {
   rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
 }
 // The runner of vite keeps the process alive.
-exit(0);
+exit(exitCode);
 
-/** @param {import('./kill-at-work').Work} work */
+/** @param {import('./works').Work} work */
 async function atWork(work) {
-  for (let number = 0; number < count; number += 1) {
-    await killAtWork(work, folder, BUILD, seed + number);
-    console.log(`${number + 1}: killed at the ${work}, nothing missing`);
+  const bout = await getReady(work, folder, BUILD);
+  console.log(`The ${work} takes ${bout.takes.toFixed(0)} ms`);
+  /** @type {number[]} */
+  const failed = [];
+  try {
+    for (let number = 0; number < count; number += 1) {
+      try {
+        const at = await killAtWork(bout, seed + number);
+        console.log(`${number + 1}: killed ${at.toFixed(0)} ms into the ${work}, nothing missing`);
+      } catch (error) {
+        failed.push(seed + number);
+        console.log(`${number + 1}: seed ${seed + number}: ${String(error).slice(0, 2000)}`);
+      }
+    }
+  } finally {
+    await bout.server.stop();
   }
+  console.log({ work, kills: count, failures: failed.length, seeds: failed.join(' ') });
+  if (failed.length > 0) exitCode = 1;
 }
 
 async function whileTyping() {

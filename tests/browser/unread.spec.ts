@@ -1,45 +1,6 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
+import { allStored, putStored } from './database';
 import { type } from './shop-floor';
-
-/** Puts values into the app's database, as another version of it or a fault might have done. */
-async function store(page: Page, values: Readonly<Record<string, unknown>>): Promise<void> {
-  await page.evaluate(
-    (all) =>
-      new Promise<void>((resolve) => {
-        const request = indexedDB.open('highedge', 1);
-        request.onsuccess = () => {
-          const { result: database } = request;
-          const transaction = database.transaction('records', 'readwrite');
-          for (const [key, value] of Object.entries(all)) {
-            transaction.objectStore('records').put(value, key);
-          }
-          transaction.oncomplete = () => {
-            database.close();
-            resolve();
-          };
-        };
-      }),
-    values,
-  );
-}
-
-async function storedAt(page: Page, key: string): Promise<unknown> {
-  return page.evaluate(
-    (wanted) =>
-      new Promise<unknown>((resolve) => {
-        const request = indexedDB.open('highedge', 1);
-        request.onsuccess = () => {
-          const { result: database } = request;
-          const got = database.transaction('records').objectStore('records').get(wanted);
-          got.onsuccess = () => {
-            database.close();
-            resolve(got.result);
-          };
-        };
-      }),
-    key,
-  );
-}
 
 const LATER = {
   kind: 'part',
@@ -57,7 +18,7 @@ test('what a newer version wrote, and what is damaged, is named and left, and th
   const address = page.url();
   const part = address.split('/part/')[1]?.split('/')[0];
   const damaged = { kind: 'work', id: 'torn', part, format: 2 };
-  await store(page, { 'part/later': LATER, [`chain/${part}/work/torn`]: damaged });
+  await putStored(page, { 'part/later': LATER, [`chain/${part}/work/torn`]: damaged });
   await page.goto(address);
   const notices = page.locator('.notices');
   await expect(notices).toContainText('The part ‘Angle plate’: written by a newer version');
@@ -66,6 +27,7 @@ test('what a newer version wrote, and what is damaged, is named and left, and th
   await type(page, 'Left side', '29');
   await page.reload();
   await expect(page.getByRole('textbox', { name: 'Left side', exact: true })).toHaveValue('29');
-  expect(await storedAt(page, 'part/later')).toEqual(LATER);
-  expect(await storedAt(page, `chain/${part}/work/torn`)).toEqual(damaged);
+  const stored = await allStored(page);
+  expect(stored['part/later']).toEqual(LATER);
+  expect(stored[`chain/${part}/work/torn`]).toEqual(damaged);
 });
