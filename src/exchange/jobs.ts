@@ -1,4 +1,4 @@
-import { keepRecoveryCopy } from '../store/recovery';
+import { beginMerge, endMerge } from '../store/begun-merge';
 import { backUp } from './backup/back-up';
 import type { BackupHead } from './backup/format';
 import { lookOver, mergeBackup, type Overview, type Progress } from './backup/restore';
@@ -9,7 +9,7 @@ import type { Tally } from './merge/tally';
 export type Job =
   | { readonly kind: 'back up'; readonly head: BackupHead }
   | { readonly kind: 'look over'; readonly file: Blob }
-  | { readonly kind: 'merge'; readonly file: Blob; readonly head: BackupHead };
+  | { readonly kind: 'merge'; readonly file: File; readonly head: BackupHead };
 
 /** What each job comes to. */
 export interface Results {
@@ -34,8 +34,11 @@ export async function doJob(job: Job, progress: Progress): Promise<Results[Job['
     case 'merge': {
       const copy = await backUp(job.head, () => {});
       const bytes = new Uint8Array(await copy.arrayBuffer());
-      await keepRecoveryCopy({ made: job.head.made, bytes });
-      return mergeBackup(job.file, progress);
+      const { made } = job.head;
+      await beginMerge({ at: made, file: job.file.name }, { made, bytes });
+      const tally = await mergeBackup(job.file, progress);
+      await endMerge();
+      return tally;
     }
   }
 }

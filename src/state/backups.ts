@@ -4,6 +4,7 @@ import type { Overview, Progress } from '../exchange/backup/restore';
 import { FileRefused } from '../exchange/file-refused';
 import type { Job, Message, Results } from '../exchange/jobs';
 import type { Tally } from '../exchange/merge/tally';
+import { type BegunMerge, loadBegunMerge } from '../store/begun-merge';
 import { tellOtherWindows } from '../store/other-windows';
 import { loadRecoveryCopy } from '../store/recovery';
 import { agreedKeys } from './agreed';
@@ -59,7 +60,7 @@ export async function lookOverBackup(file: Blob, progress: Progress): Promise<Ov
 }
 
 /** Merges the good records of a backup; all that was there before is kept as a recovery copy. */
-export async function mergeIn(file: Blob, progress: Progress): Promise<Tally> {
+export async function mergeIn(file: File, progress: Progress): Promise<Tally> {
   await untilSaved();
   const head = { made: now(), app: __APP_VERSION__ };
   const tally = await run({ kind: 'merge', file, head }, progress);
@@ -68,7 +69,21 @@ export async function mergeIn(file: Blob, progress: Progress): Promise<Tally> {
   await readAgain(agreedKeys());
   await openShop();
   tellOtherWindows(agreedKeys());
+  await lookForBegunMerge();
   return tally;
+}
+
+/** A merge that was cut short, as far as it has been looked for. */
+export const begunMerge = signal<BegunMerge | undefined>(undefined);
+
+/** Looks whether a merge was cut short: a part of its file is in. */
+export async function lookForBegunMerge(): Promise<void> {
+  try {
+    begunMerge.value = await loadBegunMerge();
+  } catch (error) {
+    // That the database will not open is told elsewhere.
+    console.error(error);
+  }
 }
 
 /** The state before the last merge, as a file; undefined where nothing was ever merged. */

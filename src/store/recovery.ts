@@ -1,7 +1,7 @@
-import { get, set } from 'idb-keyval';
+import { get } from 'idb-keyval';
 import { records } from './database';
 
-const KEY = 'recovery';
+export const RECOVERY_KEY = 'recovery';
 
 /** Everything as it was before something was merged into it, as a backup file. */
 export interface RecoveryCopy {
@@ -10,11 +10,7 @@ export interface RecoveryCopy {
   readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
-/** Keeps a copy, in place of the one before. */
-export function keepRecoveryCopy(copy: RecoveryCopy): Promise<void> {
-  return set(KEY, copy, records);
-}
-
+/** The copy from before the last merge. */
 export function loadRecoveryCopy(): Promise<RecoveryCopy | undefined> {
-  return get<RecoveryCopy>(KEY, records);
+  return get<RecoveryCopy>(RECOVERY_KEY, records);
 }

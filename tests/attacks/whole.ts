@@ -11,12 +11,19 @@ export function entered(all: Stored): Stored {
   );
 }
 
-/** Throws where a record is damaged, or has lost what it belongs to. */
+/** Throws where a record is damaged. */
 export function expectWhole(all: Stored): void {
   for (const [key, value] of Object.entries(entered(all))) {
     const upgraded = upgrade(value);
     if (!upgraded.ok || keyOf(upgraded.record) !== key) throw new Error(`${key} is damaged`);
-    const owner = ownerOf(upgraded.record);
+  }
+}
+
+/** Throws where a record lacks what it belongs to. */
+export function expectOwned(all: Stored): void {
+  for (const [key, value] of Object.entries(entered(all))) {
+    const upgraded = upgrade(value);
+    const owner = upgraded.ok ? ownerOf(upgraded.record) : undefined;
     if (owner !== undefined && !(owner in all)) throw new Error(`${key} has lost ${owner}`);
   }
 }

@@ -94,7 +94,7 @@ async function backUp(page: Page): Promise<Begun> {
 /** Lets a backup be looked over, and merges it. */
 export async function takeIn(page: Page, backup: string): Promise<Begun> {
   await toFiles(page);
-  const sheet = page.getByRole('region', { name: 'Open a backup' });
+  const sheet = page.getByRole('region', { name: 'Open a backup or a table' });
   await sheet.getByLabel('Choose a file, or drop it here').setInputFiles(backup);
   const merge = sheet.getByRole('button', { name: 'Merge it' });
   await expect(merge).toBeVisible({ timeout: 60_000 });
@@ -107,7 +107,7 @@ export async function takeIn(page: Page, backup: string): Promise<Begun> {
 
 async function toFiles(page: Page): Promise<void> {
   await page.getByRole('link', { name: /Backup and files/ }).click();
-  await expect(page.getByRole('heading', { name: 'Open a backup' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Open a backup or a table' })).toBeVisible();
 }
 
 /** Writes the backup that `import` takes in. */

@@ -3,9 +3,10 @@ import type { Overview } from '../../exchange/backup/restore';
 import { FileRefused } from '../../exchange/file-refused';
 import type { Tally } from '../../exchange/merge/tally';
 import { arrived, takeSharedFiles } from '../../state/arrived-file';
-import { lookOverBackup, mergeIn } from '../../state/backups';
+import { begunMerge, lookForBegunMerge, lookOverBackup, mergeIn } from '../../state/backups';
 import { type OpenedTable, openTable } from '../../state/opened-table';
 import { ChooseFile } from '../../widgets/choose-file';
+import { moment } from '../../words/time';
 import { OverviewFacts, TallyFacts } from './overview-facts';
 import { TableArrived } from './table-arrived';
 
@@ -40,6 +41,7 @@ export function MergeSheet() {
     attempt('Merging', async (progress) => {
       return { at: 'merged', tally: await mergeIn(file, progress) };
     });
+  useEffect(() => void lookForBegunMerge(), []);
   useEffect(() => {
     takeSharedFiles().catch((error: unknown) => console.error(error));
   }, []);
@@ -58,6 +60,13 @@ export function MergeSheet() {
         changes nothing. Of two states of one thing the later goes on, the other is kept as a
         version. A table of readings (CSV) goes to one part, as a new inspection.
       </p>
+      {step.at !== 'working' && begunMerge.value !== undefined && (
+        <p class="note note-warning">
+          Merging ‘{begunMerge.value.file}’, begun {moment(begunMerge.value.at)}, is not finished: a
+          part of it is in, the rest is not. Unless another window is at it now, merge the same file
+          again.
+        </p>
+      )}
       {step.at !== 'working' && (
         <ChooseFile
           label="Choose a file, or drop it here"
