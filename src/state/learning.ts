@@ -30,12 +30,21 @@ const gathered = signal<ReadonlyMap<string, readonly LearnedPass[]>>(new Map());
 /** Passes of the part that is open: they follow what is typed. */
 const ofOpenPart = computed<readonly LearnedPass[]>(() => {
   const part = parts.value.get(drawnChain.value?.part ?? '');
-  return part === undefined ? [] : passesOf(part, drawnChain.value?.links ?? []);
+  return isThere(part) ? passesOf(part, drawnChain.value?.links ?? []) : [];
 });
 
-/** Every pass of the shop, oldest first; those of other parts once they have been gathered. */
+function isThere(part: PartRecord | undefined): part is PartRecord {
+  return part !== undefined && part.removed === undefined;
+}
+
+/**
+ * Every pass of the shop, oldest first; those of other parts once they have been gathered. A part is
+ * removed because it was a mistake or a trial: it teaches nothing until it is put back.
+ */
 export const passes = computed<readonly LearnedPass[]>(() => {
-  const others = [...gathered.value].filter(([part]) => part !== drawnChain.value?.part);
+  const others = [...gathered.value].filter(
+    ([part]) => part !== drawnChain.value?.part && isThere(parts.value.get(part)),
+  );
   return [...others.flatMap(([, some]) => some), ...ofOpenPart.value]
     .map((pass) => ({ ...pass, counts: isCounted(pass) }))
     .sort((a, b) => a.work.made.localeCompare(b.work.made));

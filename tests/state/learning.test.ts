@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { chain, openChain } from '../../src/state/chain';
 import { countAgain, gatherPasses, learnedRate, leaveOut, passes } from '../../src/state/learning';
+import { putBackPart, removePart } from '../../src/state/shelves';
 import { parts, shop } from '../../src/state/shop';
 import type { PartRecord } from '../../src/store/records';
 import { save } from '../../src/store/shop-store';
@@ -93,6 +94,20 @@ describe('what the shop has learned', () => {
       'work',
       'inspection',
     ]);
+  });
+
+  it('is nothing of a removed part until it is put back, open or not', async () => {
+    const [mistaken] = [await worked('a'), await worked('b')];
+    await gatherPasses();
+    expect(learnedRate(WAY).passes).toBe(2);
+    removePart(mistaken);
+    expect(learnedRate(WAY).passes).toBe(1);
+    expect(passes.value.map(({ work }) => work.id)).toEqual(['work b']);
+    await openChain('a');
+    expect(learnedRate(WAY).passes).toBe(1);
+    putBackPart(mistaken);
+    expect(learnedRate(WAY).passes).toBe(2);
+    expect(passes.value.map(({ work }) => work.id)).toEqual(['work a', 'work b']);
   });
 
   it('is learned for each way by itself', async () => {
