@@ -72,6 +72,11 @@ export function workOutFlat(inspection: InspectionRecord, now: PartEntry): Worke
   return worked;
 }
 
+/** The least probability for a verdict on the inspection; undefined while what is typed is none. */
+export function levelFor(inspection: InspectionRecord, now: PartEntry): number | undefined {
+  return givenFor(inspection, now).level;
+}
+
 function givenFor({ closed }: InspectionRecord, now: PartEntry): Given {
   const sums = arithmetic.value;
   if (closed === undefined) return { part: now, kit: shop.value.kit, level: level.value, sums };

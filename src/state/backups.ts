@@ -10,7 +10,7 @@ import { loadRecoveryCopy } from '../store/recovery';
 import { agreedKeys } from './agreed';
 import { chain } from './chain';
 import { readAgain } from './follow';
-import { unsaved } from './saving';
+import { untilSaved } from './saving';
 import { now, openShop } from './shop';
 
 const LAST = 'highedge last backup';
@@ -93,13 +93,6 @@ export async function recoveryFile(): Promise<File | undefined> {
   return new File([copy.bytes], `before merging, ${backupName(copy.made)}`, {
     type: 'application/gzip',
   });
-}
-
-/** A backup of what is not on the disk yet would lack it. */
-async function untilSaved(): Promise<void> {
-  for (let turn = 0; turn < 100 && unsaved().length > 0; turn += 1) {
-    await new Promise((resolve) => setTimeout(resolve, 50));
-  }
 }
 
 /** Does a job in a worker; where there is none, here: everything waits for the database in between. */

@@ -58,6 +58,13 @@ export function unsaved(): readonly StoredRecord[] {
   return [...refused, ...(underWay === undefined ? [] : [underWay]), ...waiting].flat();
 }
 
+/** Waits for what is on its way to the disk: a file of all that is stored would lack it. */
+export async function untilSaved(): Promise<void> {
+  for (let turn = 0; turn < 100 && unsaved().length > 0; turn += 1) {
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+}
+
 function noteDown(): void {
   takeDown(unsaved().map((record) => ({ record, from: agreedOn(keyOf(record))?.changed })));
 }

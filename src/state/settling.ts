@@ -1,9 +1,12 @@
 import { effect } from '@preact/signals';
+import { isPending } from '../core/inspection/said';
 import { hashOfBytes } from '../core/statistics/hash';
 import type { PartEntry } from '../entry/part-entry';
 import type { InspectionRecord, Standing, SummaryRecord } from '../store/records';
+import { saidByThisMethod } from '../store/said';
 import { loadChain } from '../store/shop-store';
 import { workOut, workOutFlat } from './answers';
+import { workOutApart } from './answers-apart';
 import { chain, latestInspection } from './chain';
 import { keep } from './saving';
 import { newRecord, parts, shop } from './shop';
@@ -85,14 +88,25 @@ function isSettled(id: string): boolean {
 
 async function settledFromStore(id: string): Promise<SummaryRecord | undefined> {
   const before = summaries.peek().get(id);
+  const part = parts.peek().get(id);
   const { records } = await loadChain(id);
   const links = [...records].sort((a, b) => a.made.localeCompare(b.made));
-  const part = parts.peek().get(id);
-  // Somebody may have opened it meanwhile.
-  if (part === undefined || chain.peek()?.part === id) return undefined;
+  const standing = part && (await standingApart(latestInspection(links), part.entry));
+  // Somebody may have opened or changed it meanwhile.
+  if (parts.peek().get(id) !== part || chain.peek()?.part === id) return undefined;
   if (summaries.peek().get(id) !== before) return undefined;
-  const standing = standingOf(latestInspection(links), part.entry, workOutFlat);
   return standing && summaryOf(id, standing);
+}
+
+/** The same as `standingOf`, waited for where form has to be reckoned with. */
+async function standingApart(
+  last: InspectionRecord | undefined,
+  entry: PartEntry,
+): Promise<Standing | undefined> {
+  const flat = standingOf(last, entry, workOutFlat);
+  if (flat !== undefined || last === undefined) return flat;
+  const worked = await workOutApart(last, entry);
+  return standingOf(last, entry, () => worked);
 }
 
 /** What the latest readings say; undefined while the form in them has yet to be reckoned with. */
@@ -109,11 +123,15 @@ export function standingOf(
     return { ...read, probabilities: [], notFixed: entry.requirements.length };
   }
   const fixed = answer.findings.filter((finding) => finding.fixed);
-  if (fixed.some(({ formPoints, withForm }) => formPoints.length > 0 && !withForm)) {
-    return undefined;
-  }
-  const notFixed = answer.findings.length - fixed.length;
-  return { ...read, probabilities: fixed.map(({ probability }) => probability), notFixed };
+  const said = saidByThisMethod(last);
+  const known = fixed.map((finding) => {
+    if (!isPending(finding)) return finding.probability;
+    return said?.find(({ requirement }) => requirement === finding.requirement.id)?.found
+      ?.probability;
+  });
+  const probabilities = known.filter((probability) => probability !== undefined);
+  if (probabilities.length < known.length) return undefined;
+  return { ...read, probabilities, notFixed: answer.findings.length - fixed.length };
 }
 
 /** A number that changes with the kit in use. */

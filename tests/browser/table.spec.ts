@@ -32,3 +32,36 @@ test('a table of readings is pasted, its columns matched and its bad rows named'
   expect(csv).toContain('reading (µm)');
   expect(csv.trim().split('\r\n')).toHaveLength(3);
 });
+
+test('the whole shop goes out as one table, and is told apart when it is opened again', async ({
+  page,
+}) => {
+  for (const name of ['First block', 'Second block']) {
+    await describePart(page, { name, size: ['60', '40', '90'], within: '0.005' });
+    await page.getByRole('link', { name: 'Readings as a table' }).tap();
+    await page
+      .getByRole('textbox', { name: 'Table of readings' })
+      .fill(TABLE.replace('side', 'left'));
+    await page.getByRole('combobox', { name: 'Indicator at (mm)' }).selectOption('height');
+    await page.getByRole('button', { name: 'Take 3 readings as a new inspection' }).tap();
+    await expect(page.getByRole('textbox', { name: 'Right side' })).toHaveValue('34');
+  }
+  await page.goto('/files');
+  const tables = page.getByRole('region', { name: 'The whole shop as a table' });
+  const saved = async (button: string) => {
+    const download = page.waitForEvent('download');
+    await tables.getByRole('button', { name: button }).tap();
+    return (await download).path();
+  };
+  const results = await readFile(await saved('All results'), 'utf8');
+  expect(results.trim().split('\r\n')).toHaveLength(1 + 2 * 2);
+  const readings = await saved('All readings');
+  const sheet = page.getByRole('region', { name: 'Open a backup or a table' });
+  await sheet.getByLabel('Choose a file, or drop it here').setInputFiles(readings);
+  await expect(sheet).toContainText('is a table with 6 rows: 2 inspections of 2 parts');
+  await sheet.getByRole('button', { name: 'First block' }).tap();
+  await page.getByRole('combobox', { name: 'Which of them' }).selectOption({ index: 1 });
+  await expect(
+    page.getByRole('button', { name: 'Take 3 readings as a new inspection' }),
+  ).toBeVisible();
+});

@@ -1,16 +1,20 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { METHOD } from '../../src/core/inspection/method';
+import { simulateZone } from '../../src/core/verdict/monte-carlo';
+import { workOutFlat } from '../../src/state/answers';
 import { chain, latestInspection, openChain } from '../../src/state/chain';
 import { changeSetups } from '../../src/state/plate-changes';
 import { settleAll, settleOpenPart, standingOf } from '../../src/state/settling';
-import { openShop, parts, putPart } from '../../src/state/shop';
+import { openShop, parts, putPart, shop } from '../../src/state/shop';
 import { summaries } from '../../src/state/summaries';
+import { zoneQuestion } from '../../src/state/zone-form/questions';
 import type { InspectionRecord } from '../../src/store/records';
 import { loadSummaries, save } from '../../src/store/shop-store';
 import { noseSetup } from '../entry/support/setups';
 import { part } from '../store/support/samples';
 import { saving, startAfresh } from './support/fresh';
 import { failOnceAt } from './support/full-disk';
-import { BLOCK, compared } from './support/inspections';
+import { BLOCK, compared, swept } from './support/inspections';
 
 const PART = { ...part('p'), entry: BLOCK };
 
@@ -75,6 +79,28 @@ describe('where a part stands', () => {
     putPart({ ...known, entry: { ...BLOCK, requirements: [] } });
     expect(summaries.value.get('p')?.standing).toBeUndefined();
     await saving('saved');
+  });
+
+  it('is worked out for the list where form is to be reckoned with, too', async () => {
+    await save([swept('21')]);
+    await settleAll(['p'], () => true);
+    await saving('saved');
+    const { findings } = workOutFlat(swept('21'), BLOCK).answer!;
+    const withForm = findings.map((finding) => {
+      if (!finding.fixed || finding.formPoints.length === 0) throw new Error('No form was read');
+      return simulateZone(zoneQuestion(finding).zone).probability;
+    });
+    expect(summaries.value.get('p')?.standing?.probabilities).toEqual(withForm);
+  });
+
+  it('is as the finished readings said it, where the same method said it', async () => {
+    const { kit } = shop.value;
+    const found = { value: 1, expanded: 1, probability: 0.25, verdict: 'out' as const };
+    const said = BLOCK.requirements.map(({ id }) => ({ requirement: id, found }));
+    const closed = { at: PART.made, part: BLOCK, kit, level: '95', method: METHOD, said };
+    expect(standingOf({ ...swept('21'), closed }, BLOCK)?.probabilities[0]).toBe(0.25);
+    const before = { ...closed, method: METHOD - 1 };
+    expect(standingOf({ ...swept('21'), closed: before }, BLOCK)).toBeUndefined();
   });
 
   it('is not said of a part that was changed while it was worked out', async () => {

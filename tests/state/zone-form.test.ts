@@ -4,25 +4,11 @@ import { simulateZone } from '../../src/core/verdict/monte-carlo';
 import type { PartEntry } from '../../src/entry/part-entry';
 import { workOut } from '../../src/state/answers';
 import type { InspectionRecord } from '../../src/store/records';
-import { columnSetup } from '../entry/support/setups';
-import { micro, mm } from '../entry/support/typed';
+import { micro } from '../entry/support/typed';
 import { startAfresh } from './support/fresh';
-import { BLOCK, compared } from './support/inspections';
+import { BLOCK, swept } from './support/inspections';
 
 beforeEach(startAfresh);
-
-/** A column up both sides at three heights: the right is bowed by 3.5 µm, its zone about 7 µm wide. */
-function swept(middle: string): InspectionRecord {
-  const column = columnSetup();
-  const [right, left] = column.placings;
-  const heights = [...column.heights, { id: 'middle', height: mm('45') }];
-  const placings = [
-    { ...right!, readings: { ...right!.readings, middle: micro(middle) } },
-    { ...left!, readings: { ...left!.readings, middle: micro('15.5') } },
-  ];
-  const word = compared('i', '34', '31').setups[1]!;
-  return { ...compared('i', '34', '31'), setups: [{ ...column, heights, placings }, word] };
-}
 
 const within = (tolerance: string): PartEntry => {
   return { ...BLOCK, requirements: [{ ...BLOCK.requirements[0]!, tolerance: micro(tolerance) }] };

@@ -1,24 +1,39 @@
 import type { LengthUnit } from '../../core/units/length';
 
-/** What each column of a table of readings means; the same names out and in. */
+/** The columns of a table of readings, and what stands under each; the same names out and in. */
 export const COLUMNS = {
-  part: { heading: 'part' },
-  job: { heading: 'job' },
-  taken: { heading: 'taken' },
-  setup: { heading: 'setup' },
-  placing: { heading: 'placing' },
-  way: { heading: 'way' },
-  face: { heading: 'face' },
-  base: { heading: 'stands on' },
-  noseHeight: { heading: 'nose height', unit: 'mm' },
-  height: { heading: 'height', unit: 'mm' },
-  up: { heading: 'up', unit: 'mm' },
-  across: { heading: 'across', unit: 'mm' },
-  reading: { heading: 'reading', unit: 'µm' },
-  thickness: { heading: 'thickness', unit: 'mm' },
-  within: { heading: 'parallel within', unit: 'µm' },
-  leftOut: { heading: 'left out because' },
-} as const satisfies Readonly<Record<string, { heading: string; unit?: LengthUnit }>>;
+  part: { heading: 'part', says: 'Name of the part' },
+  job: { heading: 'job', says: 'Job or drawing' },
+  taken: { heading: 'taken', says: 'When the readings were begun, ISO 8601 in UTC' },
+  setup: { heading: 'setup', says: 'Which way of reading of the inspection, counted from 1' },
+  placing: { heading: 'placing', says: 'Which time the block was set down in it, counted from 1' },
+  way: { heading: 'way', says: 'The way of reading' },
+  face: { heading: 'face', says: 'The face that was read' },
+  base: { heading: 'stands on', says: 'The face that the block stood on' },
+  noseHeight: {
+    heading: 'nose height',
+    says: 'Of the nose of a comparator over the plate',
+    unit: 'mm',
+  },
+  height: { heading: 'height', says: 'Of the indicator over the plate', unit: 'mm' },
+  up: {
+    heading: 'up',
+    says: 'Of the place on the face, from the edge nearest the datum',
+    unit: 'mm',
+  },
+  across: { heading: 'across', says: 'Of the place, in from the edge beside it', unit: 'mm' },
+  reading: { heading: 'reading', says: 'Plus is the plunger pushed in', unit: 'µm' },
+  thickness: { heading: 'thickness', says: 'From the face to the one opposite', unit: 'mm' },
+  within: {
+    heading: 'parallel within',
+    says: 'What somebody says the faces are parallel within',
+    unit: 'µm',
+  },
+  leftOut: {
+    heading: 'left out because',
+    says: 'Why the reading does not count; empty where it does',
+  },
+} as const satisfies Readonly<Record<string, { heading: string; says: string; unit?: LengthUnit }>>;
 
 export type Column = keyof typeof COLUMNS;
 export const COLUMN_NAMES = Object.keys(COLUMNS) as readonly Column[];

@@ -4,16 +4,24 @@ import { type ReadingRow, readingRows } from '../../entry/reading-rows';
 import { isBlank, type TypedLength } from '../../entry/typed-length';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { COLUMN_NAMES, COLUMNS, type Column, headingOf } from './columns';
-import { type Cell, writeCsv } from './write-csv';
+import { type Cell, csvHead, csvLines } from './write-csv';
+
+/** The headings, with units. */
+export const READING_HEADINGS = COLUMN_NAMES.map(headingOf);
 
 /** Every reading of the inspections, a row for each, as CSV. Lengths are in the unit of the heading. */
 export function readingsCsv(part: PartRecord, inspections: readonly InspectionRecord[]): string {
+  return `${csvHead(READING_HEADINGS)}${readingsLines(part, inspections)}`;
+}
+
+/** The same without the headings. */
+export function readingsLines(part: PartRecord, inspections: readonly InspectionRecord[]): string {
   const rows = inspections.flatMap((inspection) =>
     readingRows(inspection.setups).map((row) =>
       COLUMN_NAMES.map((column) => cellOf(column, row, inspection, part)),
     ),
   );
-  return writeCsv(COLUMN_NAMES.map(headingOf), rows);
+  return csvLines(rows);
 }
 
 function cellOf(

@@ -15,8 +15,19 @@ const MARK = '\uFEFF';
  * spreadsheet shows it and does not run it.
  */
 export function writeCsv(headings: readonly string[], rows: readonly (readonly Cell[])[]): string {
-  const table = [headings, ...rows].map((row) => [...row]);
-  return `${MARK}${Papa.unparse(table, { escapeFormulae: FORMULA, newline: '\r\n' })}\r\n`;
+  return `${csvHead(headings)}${csvLines(rows)}`;
+}
+
+/** The beginning of a table: its headings. */
+export function csvHead(headings: readonly string[]): string {
+  return `${MARK}${csvLines([headings])}`;
+}
+
+/** What follows it: any number of rows, so that a long table is written in pieces. */
+export function csvLines(rows: readonly (readonly Cell[])[]): string {
+  if (rows.length === 0) return '';
+  const table = rows.map((row) => [...row]);
+  return `${Papa.unparse(table, { escapeFormulae: FORMULA, newline: '\r\n' })}\r\n`;
 }
 
 /** The text of a cell as it was before `writeCsv` made it harmless. */

@@ -7,6 +7,7 @@ import { saveFile, shareFile } from '../../widgets/share-file';
 import { daysAgo } from '../../words/merging';
 import { to } from '../paths';
 import { MergeSheet } from './merge-sheet';
+import { ShopTablesSheet } from './shop-tables-sheet';
 
 /** Everything out as a file, and back in. */
 export function FilesScreen() {
@@ -14,6 +15,7 @@ export function FilesScreen() {
     <Page title="Backup and files" back={{ to: to.bench(), name: 'the bench' }}>
       <BackupSheet />
       <MergeSheet />
+      <ShopTablesSheet />
       <KeptSheet />
     </Page>
   );

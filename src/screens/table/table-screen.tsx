@@ -17,6 +17,7 @@ import { Page } from '../../widgets/page';
 import { shareFile } from '../../widgets/share-file';
 import { to } from '../paths';
 import { WithPart } from '../with-part';
+import { ColumnFacts } from './column-facts';
 import { TableFacts } from './table-facts';
 import './table-screen.css';
 import { WhichInspection } from './which-inspection';
@@ -67,6 +68,7 @@ function TablesOut({
           Results
         </button>
       </div>
+      <ColumnFacts />
     </section>
   );
 }

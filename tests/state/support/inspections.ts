@@ -1,8 +1,8 @@
 import type { PartEntry } from '../../../src/entry/part-entry';
 import { FORMAT, type InspectionRecord, type WorkRecord } from '../../../src/store/records';
 import { ENTRY } from '../../entry/support/part';
-import { assumption, noseSetup } from '../../entry/support/setups';
-import { micro } from '../../entry/support/typed';
+import { assumption, columnSetup, noseSetup } from '../../entry/support/setups';
+import { micro, mm } from '../../entry/support/typed';
 import { work } from '../../store/support/samples';
 
 /** The block 60 × 40 × 90 with right and left to be square to the bottom within 5 µm. */
@@ -25,6 +25,19 @@ export function compared(id: string, right: string, left: string): InspectionRec
     part: 'p',
     setups: [noseSetup({ right, left }), assumption(micro('1'))],
   };
+}
+
+/** A column up both sides at three heights: the right is bowed by 3.5 µm, its zone about 7 µm wide. */
+export function swept(middle: string): InspectionRecord {
+  const column = columnSetup();
+  const [right, left] = column.placings;
+  const heights = [...column.heights, { id: 'middle', height: mm('45') }];
+  const placings = [
+    { ...right!, readings: { ...right!.readings, middle: micro(middle) } },
+    { ...left!, readings: { ...left!.readings, middle: micro('15.5') } },
+  ];
+  const word = compared('i', '34', '31').setups[1]!;
+  return { ...compared('i', '34', '31'), setups: [{ ...column, heights, placings }, word] };
 }
 
 /** Work on the bottom or the right of the part 'p' so that the right leans out less, after the inspection 'before'. */
