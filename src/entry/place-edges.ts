@@ -1,5 +1,11 @@
 import { type Block, depthBehind, type Triple } from '../core/part/block';
-import { axesInFace, type Face, faceTowards, outwardNormal } from '../core/part/faces';
+import {
+  axesInFace,
+  type Face,
+  faceTowards,
+  oppositeFace,
+  outwardNormal,
+} from '../core/part/faces';
 
 /**
  * The two edges of `face` that places on it are measured from: `up` and `across`. Where the part's
@@ -14,6 +20,11 @@ export function placeEdges(face: Face, datum: Face): { readonly up: Face; readon
     up: up === datumAxis ? datum : faceTowards(up, -1),
     across: faceTowards(across, -1),
   };
+}
+
+/** The faces at the four edges of a face that is drawn with `up` at its lower edge and `across` at its left one. */
+export function edgesAsDrawn({ up, across }: ReturnType<typeof placeEdges>) {
+  return { bottom: up, top: oppositeFace(up), left: across, right: oppositeFace(across) };
 }
 
 /** How far `point` is in from `edge`, mm. */

@@ -1,4 +1,4 @@
-import { useMemo } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { expanded } from '../core/statistics/coverage';
 import { fromMicrometres } from '../core/units/length';
 import { type WayOfWorking, wayName } from '../entry/way-of-working';
@@ -70,11 +70,7 @@ function WaySheet({ name, way }: WaySheetProps) {
       {own.length > 0 && <p class="soft small">{scatterInWords(rate)}</p>}
       {own.length > 0 && <p>{driftInWords(driftOfWay(way))}</p>}
       {own.length > 1 && <PassesChart title={title} own={own} typical={rate.typical.median} />}
-      <ul class="effects small">
-        {own.map((pass) => (
-          <PassLine key={pass.work.id} pass={pass} />
-        ))}
-      </ul>
+      <PassLines own={own} />
       {anew === undefined ? (
         <button type="button" class="button" onClick={() => learnAnew(name)}>
           Begin anew: forget these
@@ -124,30 +120,50 @@ function PassesChart({ title, own, typical }: PassesChartProps) {
   return <HistoryChart data={data} label={`${title}: the rate of ${own.length} passes in time`} />;
 }
 
+/** Passes that are shown before somebody asks for all. */
+const LATEST = 6;
+
+/** The passes, the latest first. */
+function PassLines({ own }: { readonly own: readonly LearnedPass[] }) {
+  const [isWhole, showWhole] = useState(false);
+  const shown = isWhole ? own : own.slice(-LATEST);
+  return (
+    <>
+      <ul class="passes small">
+        {shown.toReversed().map((pass) => (
+          <PassLine key={pass.work.id} pass={pass} />
+        ))}
+      </ul>
+      {shown.length < own.length && (
+        <button type="button" class="button" onClick={() => showWhole(true)}>
+          Show its {own.length - shown.length} earlier passes
+        </button>
+      )}
+    </>
+  );
+}
+
 /** One pass, and whether it counts. */
 function PassLine({ pass }: { readonly pass: LearnedPass }) {
   const { work, part, counts } = pass;
   const { deviation } = shop.value.units;
   return (
-    <li class={counts ? undefined : 'soft'}>
-      <div class="sheet-head">
-        <span>
-          {METHOD_NAMES[work.method]}{' '}
-          <a href={to.work(part.id, work.id)}>{part.entry.name.trim()}</a>,{' '}
-          {work.amount.text.trim()} {work.amount.unit}:{' '}
-          {withDoubt(pass.wedge, expanded(pass), deviation)}. {moment(work.made)}
-          {!counts && ' (does not count)'}
-        </span>
-        {work.notLearned === undefined ? (
-          <button type="button" class="button button-quiet" onClick={() => leaveOut(pass)}>
-            Leave out
-          </button>
-        ) : (
-          <button type="button" class="button button-quiet" onClick={() => countAgain(pass)}>
-            Count it again
-          </button>
-        )}
-      </div>
+    <li class={counts ? 'pass' : 'pass soft'}>
+      <span>
+        {METHOD_NAMES[work.method]} <a href={to.work(part.id, work.id)}>{part.entry.name.trim()}</a>
+        , {work.amount.text.trim()} {work.amount.unit}:{' '}
+        {withDoubt(pass.wedge, expanded(pass), deviation)}. {moment(work.made)}
+        {!counts && ' (does not count)'}
+      </span>
+      {work.notLearned === undefined ? (
+        <button type="button" class="button button-quiet" onClick={() => leaveOut(pass)}>
+          Leave out
+        </button>
+      ) : (
+        <button type="button" class="button button-quiet" onClick={() => countAgain(pass)}>
+          Count it again
+        </button>
+      )}
     </li>
   );
 }

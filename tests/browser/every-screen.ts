@@ -1,4 +1,5 @@
 import { expect, type Page } from '@playwright/test';
+import { inventShop } from '../bench/support/invented-shop.mjs';
 import { describePart, press, type } from './shop-floor';
 
 /** Looks at the screen as it is; `name` says which one it is. */
@@ -11,7 +12,8 @@ export async function walkEveryScreen(page: Page, look: Look): Promise<void> {
   await look('bench, empty');
   await theExample(page, look);
   await aPartWithMore(page, look);
-  for (const address of ['kit', 'drawer', 'rates', 'files', 'no-such-place', '']) {
+  await aShopWithAPast(page, look);
+  for (const address of ['kit', 'drawer', 'rates', 'comparators', 'files', 'no-such-place', '']) {
     await page.goto(`/${address}`);
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
     await look(address || 'bench');
@@ -72,6 +74,19 @@ async function aPartWithMore(page: Page, look: Look): Promise<void> {
     await type(page, `Reading at place ${index + 1}`, text);
   }
   await look('plate, mapped');
+}
+
+/** Parts that were read and lapped many times: charts, passes and what the comparators did. */
+async function aShopWithAPast(page: Page, look: Look): Promise<void> {
+  await inventShop(page, { parts: 3, inspections: 6, seatings: 1, places: 2 });
+  await page.goto('/part/part-00001');
+  await expect(page.getByRole('heading', { name: 'Its story' })).toBeVisible();
+  await openFolds(page);
+  await expect(page.locator('.uplot').first()).toBeVisible();
+  await look('part with a past');
+  await press(page.locator('main a[href*="/record/"]').last());
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  await look('record of a part with a past');
 }
 
 /** Folds out all that is folded away, and what is folded away within it. */

@@ -8,6 +8,7 @@
 import { spawn } from 'node:child_process';
 import { mkdirSync } from 'node:fs';
 import { chromium } from '@playwright/test';
+import { inventShop } from '../bench/support/invented-shop.mjs';
 import { findChromium } from './find-chromium.mjs';
 
 const PORT = 4175;
@@ -55,6 +56,12 @@ async function walk(page, show) {
   await type('Right side', '36');
   await type('Left side', '34');
   await show('plate, measured again');
+  for (const thickness of await page.getByRole('textbox', { name: 'Thickness' }).all()) {
+    await thickness.fill('60.001');
+  }
+  await leaveField();
+  await page.getByRole('button', { name: 'What is this number?' }).first().click();
+  await show('plate, help');
   await page.getByRole('link', { name: 'Back to the part' }).click();
   await page.getByRole('heading', { name: 'Its story' }).waitFor();
   await show('part');
@@ -74,7 +81,8 @@ async function walk(page, show) {
   await page.getByRole('heading', { name: 'What the drawing asks' }).waitFor();
   await show('drawing');
   await everySide(page, show);
-  for (const address of ['kit', 'drawer', 'rates', 'files', 'no-such-place', '']) {
+  await busyShop(page, show);
+  for (const address of ['kit', 'drawer', 'rates', 'comparators', 'files', 'no-such-place', '']) {
     await page.goto(ADDRESS + address);
     await page.getByRole('heading', { level: 1 }).waitFor();
     await show(address || 'bench');
@@ -139,6 +147,22 @@ async function everySide(page, show) {
   for (const [index, text] of shown.entries()) await type(`Reading at place ${index + 1}`, text);
   await leaveField();
   await show('plate, mapped');
+}
+
+/**
+ * A shop with a past: parts that were read and lapped many times.
+ *
+ * @param {Page} page
+ * @param {(name: string) => Promise<void>} show
+ */
+async function busyShop(page, show) {
+  await inventShop(page, { parts: 6, inspections: 10, seatings: 1, places: 2 });
+  await page.goto(`${ADDRESS}part/part-00002`);
+  await page.locator('.uplot').first().waitFor();
+  await show('part with a past');
+  await page.locator('main a[href*="/record/"]').last().click();
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await show('record of a part with a past');
 }
 
 /** The README's picture: what is typed, what it means and what to take off, side by side. @param {import('@playwright/test').Browser} browser */

@@ -1,8 +1,7 @@
 import type { FormAnswer } from '../../core/inspection/forms';
 import { depthBehind } from '../../core/part/block';
-import { oppositeFace } from '../../core/part/faces';
 import type { Part } from '../../core/part/part';
-import { distanceFrom, placeEdges } from '../../entry/place-edges';
+import { distanceFrom, edgesAsDrawn, placeEdges } from '../../entry/place-edges';
 import { shop } from '../../state/shop';
 import { FaceMap } from '../../widgets/drawings/face-map';
 import { formName } from '../../words/forms';
@@ -38,12 +37,7 @@ export function FormMap({ answer, part }: FormMapProps) {
       <FaceMap
         across={depthBehind(part.block, edges.across)}
         up={depthBehind(part.block, edges.up)}
-        edgeNames={{
-          bottom: edges.up,
-          top: oppositeFace(edges.up),
-          left: edges.across,
-          right: oppositeFace(edges.across),
-        }}
+        edgeNames={edgesAsDrawn(edges)}
         places={mapped}
         label={`${formName(answer)}, ${deviation} over the lowest: ${numbers}`}
       />

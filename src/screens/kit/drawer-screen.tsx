@@ -18,31 +18,33 @@ export function DrawerScreen() {
   // What is changed must be what lies in the database.
   if (loading.value === 'waiting') return <Message title="The drawer" text="Opening…" />;
   return (
-    <Page title="The drawer" back={{ to: to.kit(), name: 'the kit' }}>
+    <Page title="The drawer" back={{ to: to.kit(), name: 'the kit' }} wide>
       <p class="soft">
         Put in here what you read and work with, once; then choose it for a kit, or for one setup at
         the plate. None of it is needed to begin: a kit has figures of its own.
       </p>
-      {KINDS.map((kind) => (
-        <section key={kind} class="sheet" aria-label={KIND_NAMES[kind]}>
-          <div class="sheet-head">
-            <h2>{KIND_NAMES[kind]}</h2>
-            <button
-              type="button"
-              class="button"
-              aria-label={`Add: ${KIND_NAMES[kind]}`}
-              onClick={() => setAdded(addItem(kind).id)}
-            >
-              Add
-            </button>
-          </div>
-          {drawer.value
-            .filter((item) => item.kind === kind)
-            .map((item) => (
-              <Item key={item.id} item={item} isNew={item.id === added} />
-            ))}
-        </section>
-      ))}
+      <div class="cards">
+        {KINDS.map((kind) => (
+          <section key={kind} class="sheet" aria-label={KIND_NAMES[kind]}>
+            <div class="sheet-head">
+              <h2>{KIND_NAMES[kind]}</h2>
+              <button
+                type="button"
+                class="button"
+                aria-label={`Add: ${KIND_NAMES[kind]}`}
+                onClick={() => setAdded(addItem(kind).id)}
+              >
+                Add
+              </button>
+            </div>
+            {drawer.value
+              .filter((item) => item.kind === kind)
+              .map((item) => (
+                <Item key={item.id} item={item} isNew={item.id === added} />
+              ))}
+          </section>
+        ))}
+      </div>
     </Page>
   );
 }

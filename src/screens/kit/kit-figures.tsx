@@ -53,7 +53,7 @@ export function KitFigures({ entry, problems }: KitFiguresProps) {
   };
   const isGraded = entry.plateKind !== 'stated';
   return (
-    <>
+    <div class="figures">
       {KIT_LENGTHS.filter((item) => isOwn(item) && (item !== 'plate' || !isGraded)).map((item) => (
         <LengthField
           key={item}
@@ -84,6 +84,6 @@ export function KitFigures({ entry, problems }: KitFiguresProps) {
           onChange={(plate) => setKit({ ...entry, ...plate })}
         />
       )}
-    </>
+    </div>
   );
 }

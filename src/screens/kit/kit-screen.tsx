@@ -26,35 +26,43 @@ export function KitScreen() {
   // What is changed must be what lies in the database.
   if (loading.value === 'waiting') return <Message title="Kit and units" text="Opening…" />;
   return (
-    <Page title="Kit and units" back={back}>
-      <section class="sheet" aria-label="Units">
-        <UnitChoices />
-      </section>
-      <section class="sheet" aria-labelledby="kit-heading">
-        <h2 id="kit-heading">How good the kit is</h2>
-        <p class="soft">
-          Every ± comes from these. They begin as common practice for a clean shop with good kit (no
-          source); put in what your own certificates and trials say. Readings repeated after lifting
-          the block take the place of the seating given here once there are enough of them.
-        </p>
-        <Kits />
-        <KitItems entry={entry} />
-        <KitFigures entry={entry} problems={problems} />
-        <button type="button" class="button" onClick={() => setKit(defaultKit())}>
-          Back to common practice
-        </button>
-      </section>
-      <LevelSheet />
-      <WorkingLimitsSheet />
-      <p class="soft small">
-        Highedge {__APP_VERSION__}.{' '}
-        {offlineReady.value
-          ? 'All of it is on this device: it works without a network.'
-          : 'Not yet all on this device: keep the network until it is.'}{' '}
-        <a href={LICENCES} target="_blank" rel="noreferrer">
-          Licences of what it is made of
-        </a>
-      </p>
+    <Page title="Kit and units" back={back} wide>
+      <div class="overview">
+        <div class="overview-part">
+          <section class="sheet" aria-label="Units">
+            <UnitChoices />
+          </section>
+          <section class="sheet" aria-labelledby="kit-heading">
+            <h2 id="kit-heading">How good the kit is</h2>
+            <p class="soft">
+              Every ± comes from these. They begin as common practice for a clean shop with good kit
+              (no source); put in what your own certificates and trials say. Readings repeated after
+              lifting the block take the place of the seating given here once there are enough of
+              them.
+            </p>
+            <Kits />
+            <KitItems entry={entry} />
+            <KitFigures entry={entry} problems={problems} />
+            <button type="button" class="button" onClick={() => setKit(defaultKit())}>
+              Back to common practice
+            </button>
+          </section>
+        </div>
+        <div class="overview-part">
+          {' '}
+          <LevelSheet />
+          <WorkingLimitsSheet />
+          <p class="soft small">
+            Highedge {__APP_VERSION__}.{' '}
+            {offlineReady.value
+              ? 'All of it is on this device: it works without a network.'
+              : 'Not yet all on this device: keep the network until it is.'}{' '}
+            <a href={LICENCES} target="_blank" rel="noreferrer">
+              Licences of what it is made of
+            </a>
+          </p>
+        </div>
+      </div>
     </Page>
   );
 }

@@ -1,7 +1,7 @@
 import { depthBehind } from '../../core/part/block';
-import { type Face, oppositeFace } from '../../core/part/faces';
+import type { Face } from '../../core/part/faces';
 import type { Part } from '../../core/part/part';
-import { placeEdges } from '../../entry/place-edges';
+import { edgesAsDrawn, placeEdges } from '../../entry/place-edges';
 import { Thicknesses } from '../../widgets/drawings/thicknesses';
 import type { PlaceEntry } from './place-fields';
 import { placesOnFace } from './places-on-face';
@@ -32,12 +32,7 @@ export function FacePlaces({ face, part, places, active, label, onPick }: FacePl
       <Thicknesses
         across={depthBehind(part.block, edges.across)}
         up={depthBehind(part.block, edges.up)}
-        edgeNames={{
-          bottom: edges.up,
-          top: oppositeFace(edges.up),
-          left: edges.across,
-          right: oppositeFace(edges.across),
-        }}
+        edgeNames={edgesAsDrawn(edges)}
         places={drawn}
         label={label}
       />

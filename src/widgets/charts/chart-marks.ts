@@ -55,10 +55,15 @@ export function drawMarks(chart: UPlot, marks: readonly ChartMark[], pens: Pens)
   ctx.restore();
 }
 
+/** How far a point reaches to any side, where there is room, in px of the screen. */
+const POINT_SIZE = 6;
+
 /** A thin line from point to point, the bar of each, and the points over them. */
 export function drawPoints(chart: UPlot, points: readonly ChartPoint[], pens: Pens): void {
   const { ctx } = chart;
   const unit = unitOf();
+  const apart = chart.bbox.width / Math.max(1, points.length);
+  const size = Math.min(POINT_SIZE * unit, apart / 3);
   const at = points.map(({ value }, place) => ({
     x: chart.valToPos(place, 'x', true),
     y: chart.valToPos(value, 'y', true),
@@ -74,12 +79,12 @@ export function drawPoints(chart: UPlot, points: readonly ChartPoint[], pens: Pe
     const colour = colourOf(kind, pens);
     ctx.strokeStyle = colour;
     ctx.fillStyle = colour;
-    ctx.lineWidth = 2 * unit;
+    ctx.lineWidth = Math.min(2 * unit, size / 2);
     const ends = [value - expanded, value + expanded].map((end) => chart.valToPos(end, 'y', true));
     const [bottom = y, top = y] = ends;
     line(ctx, x, bottom, x, top);
-    for (const end of ends) line(ctx, x - 4 * unit, end, x + 4 * unit, end);
-    drawShape(ctx, kind, x, y, 6 * unit, pens.paper);
+    for (const end of ends) line(ctx, x - (2 / 3) * size, end, x + (2 / 3) * size, end);
+    drawShape(ctx, kind, x, y, size, pens.paper);
   });
   ctx.restore();
 }

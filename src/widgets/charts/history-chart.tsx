@@ -52,13 +52,6 @@ export function HistoryChart({ data: all, label }: HistoryChartProps) {
       <figcaption class="small">
         {isMissing && <p>The chart did not load; the list below has all of it.</p>}
         <p aria-hidden="true">{shown?.text}</p>
-        <ol class="chart-marks">
-          {data.marks.map(({ text, before }, index) => (
-            <li key={`${before} ${index}`}>
-              <b>{index + 1}</b> {text}
-            </li>
-          ))}
-        </ol>
       </figcaption>
       {count > MOST && (
         <div class="row">
@@ -79,6 +72,17 @@ export function HistoryChart({ data: all, label }: HistoryChartProps) {
             Later
           </button>
         </div>
+      )}
+      {data.marks.length > 0 && (
+        <Fold summary="Work between">
+          <ol class="chart-marks small">
+            {data.marks.map(({ text, before }, index) => (
+              <li key={`${before} ${index}`}>
+                <b>{index + 1}</b> {text}
+              </li>
+            ))}
+          </ol>
+        </Fold>
       )}
       <Fold summary="As a list">
         <ol class="effects small">
