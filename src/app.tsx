@@ -4,6 +4,7 @@ import { BenchScreen } from './screens/bench-screen';
 import { Message } from './screens/message';
 import { Notices } from './screens/notices';
 import { ROUTES } from './screens/paths';
+import { ScreenBoundary } from './screens/screen-boundary';
 import { Keypad } from './widgets/keypad';
 
 // The bench is there at once; the other screens come after it, and all of them are kept for offline use.
@@ -36,22 +37,24 @@ function Lost() {
 export function App() {
   return (
     <LocationProvider>
-      <Router>
-        <Route path={ROUTES.bench} component={BenchScreen} />
-        <Route path={ROUTES.kit} component={KitScreen} />
-        <Route path={ROUTES.files} component={FilesScreen} />
-        <Route path={ROUTES.drawer} component={DrawerScreen} />
-        <Route path={ROUTES.rates} component={RatesScreen} />
-        <Route path={ROUTES.part} component={PartScreen} />
-        <Route path={ROUTES.drawing} component={DrawingScreen} />
-        <Route path={ROUTES.plate} component={PlateScreen} />
-        <Route path={ROUTES.record} component={RecordScreen} />
-        <Route path={ROUTES.table} component={TableScreen} />
-        <Route path={ROUTES.work} component={WorkScreen} />
-        <Route path={ROUTES.comparators} component={ComparatorsScreen} />
-        <Route path={ROUTES.compare} component={CompareScreen} />
-        <Route default component={Lost} />
-      </Router>
+      <ScreenBoundary>
+        <Router>
+          <Route path={ROUTES.bench} component={BenchScreen} />
+          <Route path={ROUTES.kit} component={KitScreen} />
+          <Route path={ROUTES.files} component={FilesScreen} />
+          <Route path={ROUTES.drawer} component={DrawerScreen} />
+          <Route path={ROUTES.rates} component={RatesScreen} />
+          <Route path={ROUTES.part} component={PartScreen} />
+          <Route path={ROUTES.drawing} component={DrawingScreen} />
+          <Route path={ROUTES.plate} component={PlateScreen} />
+          <Route path={ROUTES.record} component={RecordScreen} />
+          <Route path={ROUTES.table} component={TableScreen} />
+          <Route path={ROUTES.work} component={WorkScreen} />
+          <Route path={ROUTES.comparators} component={ComparatorsScreen} />
+          <Route path={ROUTES.compare} component={CompareScreen} />
+          <Route default component={Lost} />
+        </Router>
+      </ScreenBoundary>
       <Arrivals />
       <Keypad />
       <Notices />

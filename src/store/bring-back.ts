@@ -3,7 +3,7 @@ import { keyOf } from './keys';
 import type { EnteredRecord, StoredRecord } from './records';
 import { readAt } from './shop-store';
 import { isSame } from './three-way';
-import { upgrade } from './upgrades';
+import { readStored } from './whole/read-stored';
 import { earlierState, write } from './write';
 
 const WHY = 'it had not been stored when its window was closed';
@@ -38,7 +38,7 @@ function readOne(taken: unknown): readonly Unwritten[] {
   if (typeof taken !== 'object' || taken === null) return [];
   const { record, from } = taken as { record?: unknown; from?: unknown };
   // The first version took down records alone.
-  const upgraded = upgrade(record ?? taken);
+  const upgraded = readStored(record ?? taken);
   if (!upgraded.ok) return [];
   return [{ record: upgraded.record, from: typeof from === 'string' ? from : undefined }];
 }

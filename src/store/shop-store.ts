@@ -10,7 +10,8 @@ import type {
   VersionRecord,
   WorkRecord,
 } from './records';
-import { upgrade } from './upgrades';
+import type { Upgraded } from './upgrades';
+import { readStored } from './whole/read-stored';
 
 /** Records that could be read, and what could not: that stays in the database untouched. */
 export interface Loaded<R extends StoredRecord> {
@@ -89,13 +90,19 @@ async function loadRange<R extends StoredRecord>(prefix: string): Promise<Loaded
 function sorted<R extends StoredRecord>(
   stored: readonly (readonly [key: string, value: unknown])[],
 ): Loaded<R> {
-  const upgraded = stored.map(([key, value]) => ({ key, value, result: upgrade(value) }));
+  const upgraded = stored.map(([key, value]) => ({ key, value, result: resultAt(key, value) }));
   return {
     records: upgraded.flatMap(({ result }) => (result.ok ? [result.record as R] : [])),
     unread: upgraded.flatMap(({ key, value, result }) =>
       result.ok ? [] : [{ key, reason: result.reason, ...nameIn(value) }],
     ),
   };
+}
+
+/** A record that does not lie where it belongs is none: another one would be written in its place. */
+function resultAt(key: string, value: unknown): Upgraded {
+  const result = readStored(value);
+  return result.ok && keyOf(result.record) !== key ? { ok: false, reason: 'damaged' } : result;
 }
 
 function nameIn(value: unknown): { readonly name?: string } {

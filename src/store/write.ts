@@ -5,7 +5,7 @@ import { merge } from './merge';
 import { type EnteredRecord, FORMAT, type StoredRecord, type VersionRecord } from './records';
 import { StorageError } from './storage-error';
 import { isSame } from './three-way';
-import { upgrade } from './upgrades';
+import { readStored } from './whole/read-stored';
 
 const WHY = 'it was changed in two windows at once';
 
@@ -80,7 +80,7 @@ async function joined(
   agreed: StoredRecord | undefined,
 ): Promise<WrittenOne> {
   const key = keyOf(record);
-  const upgraded = upgrade(there);
+  const upgraded = readStored(there);
   if (!upgraded.ok) {
     if (upgraded.reason === 'newer') throw new StorageError('newer record', key);
     store.put(there, `aside/${key}/${record.changed}`);

@@ -1,7 +1,7 @@
 import { keyOf } from '../../src/store/keys';
 import type { StoredRecord } from '../../src/store/records';
 import { isSame } from '../../src/store/three-way';
-import { upgrade } from '../../src/store/upgrades';
+import { readStored } from '../../src/store/whole/read-stored';
 import type { Stored } from '../browser/database';
 
 /** What a person entered, without what is worked out from it and what an import keeps beside it. */
@@ -14,7 +14,7 @@ export function entered(all: Stored): Stored {
 /** Throws where a record is damaged. */
 export function expectWhole(all: Stored): void {
   for (const [key, value] of Object.entries(entered(all))) {
-    const upgraded = upgrade(value);
+    const upgraded = readStored(value);
     if (!upgraded.ok || keyOf(upgraded.record) !== key) throw new Error(`${key} is damaged`);
   }
 }
@@ -22,7 +22,7 @@ export function expectWhole(all: Stored): void {
 /** Throws where a record lacks what it belongs to. */
 export function expectOwned(all: Stored): void {
   for (const [key, value] of Object.entries(entered(all))) {
-    const upgraded = upgrade(value);
+    const upgraded = readStored(value);
     const owner = upgraded.ok ? ownerOf(upgraded.record) : undefined;
     if (owner !== undefined && !(owner in all)) throw new Error(`${key} has lost ${owner}`);
   }

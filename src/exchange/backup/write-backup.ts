@@ -22,7 +22,7 @@ async function* textOf(head: BackupHead, records: AsyncIterable<readonly unknown
   let count = 0;
   for await (const group of records) {
     const lines = group.map((record, index) => {
-      return `${count + index === 0 ? '' : ',\n'}${JSON.stringify(record)}`;
+      return `${count + index === 0 ? '' : ',\n'}${JSON.stringify(record) ?? 'null'}`;
     });
     count += group.length;
     yield lines.join('');

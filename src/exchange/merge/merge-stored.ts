@@ -1,7 +1,7 @@
 import { changeLineages, readLineages, type StoredLineage } from '../../store/in-bulk';
 import { SUMMARY_PREFIX } from '../../store/keys';
 import type { StoredRecord } from '../../store/records';
-import { upgrade } from '../../store/upgrades';
+import { readStored } from '../../store/whole/read-stored';
 import type { KeptRecord } from '../shape/records';
 import { canonical } from './canonical';
 import { lineagesOf, recordsOf } from './lineages';
@@ -69,7 +69,7 @@ function outcomeOf(here: Lineage, file: Lineage, current: KeptRecord | undefined
 
 /** A stored value as a record of today's format; null where it is none. */
 function readable(stored: unknown): StoredRecord | null {
-  const upgraded = upgrade(stored);
+  const upgraded = readStored(stored);
   return upgraded.ok ? upgraded.record : null;
 }
 

@@ -1,9 +1,9 @@
 import * as v from 'valibot';
 import { AXES } from '../../core/part/faces';
 import { KIT_LENGTHS, KIT_NUMBERS } from '../../entry/kit-entry';
+import { distinctIds } from '../../store/rules';
 import { chosen, gradedPlate } from './instruments';
 import { face, forEach, innerId, text, typedLength } from './pieces';
-import { distinctIds } from './rules';
 
 /*
  * Shapes of what is typed of a part, a kit and the limits of the methods, as `src/entry` has them.

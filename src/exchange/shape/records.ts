@@ -2,10 +2,10 @@ import * as v from 'valibot';
 import { AXES } from '../../core/part/faces';
 import { keyOf } from '../../store/keys';
 import { type EnteredRecord, FORMAT, type VersionRecord, WORK_METHODS } from '../../store/records';
+import { distinctIds } from '../../store/rules';
 import { kitEntry, methodLimits, partEntry } from './entries';
 import { drawerItem } from './instruments';
 import { face, forEach, id, innerId, moment, named, text } from './pieces';
-import { distinctIds } from './rules';
 import { setups } from './setups';
 
 /*

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
+import { arePair, distinctIds, hasEveryHeight, standsInSection } from '../../store/rules';
 import { indicator, instrumentName, micrometer as micrometerItem } from './instruments';
 import { face, innerId, named, typedLength } from './pieces';
-import { arePair, distinctIds, hasEveryHeight, standsInSection } from './rules';
 
 /*
  * Shapes of the ways of reading, as `src/entry/setup-entry.ts` has them.

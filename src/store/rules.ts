@@ -1,8 +1,8 @@
-import { areNeighbours, areOpposite, type Face, oppositeFace } from '../../core/part/faces';
+import { areNeighbours, areOpposite, type Face, oppositeFace } from '../core/part/faces';
 
 /*
  * What the fields of an entry owe each other: the screens see to it while somebody types, and
- * nobody does in a file.
+ * nobody does in a file or on a worn disk.
  */
 
 interface WithId {
