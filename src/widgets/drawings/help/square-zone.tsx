@@ -1,6 +1,6 @@
 import { DimensionLine } from '../dimension';
 import { Drawing } from '../drawing';
-import { DRAWING_WIDTH, outline } from '../geometry';
+import { DRAWING_WIDTH } from '../geometry';
 import { PLATE_DEPTH, Plate } from '../plate';
 import { Text } from '../text';
 
@@ -14,15 +14,7 @@ export function SquareZone() {
       label="A leaning face between two planes square to the plate. Their distance is how far it is out of square."
     >
       <Plate from={4} to={DRAWING_WIDTH - 4} y={FOOT} />
-      <path
-        class="drawing-metal"
-        d={outline([
-          { x: LEFT, y: FOOT },
-          { x: RIGHT, y: FOOT },
-          { x: RIGHT + OUT, y: TOP },
-          { x: LEFT, y: TOP },
-        ])}
-      />
+      <path class="drawing-metal" d={`M${LEFT} ${FOOT}H${RIGHT}L${RIGHT + OUT} ${TOP}H${LEFT}Z`} />
       <path class="drawing-extension" d={`M${RIGHT} 10V${FOOT}M${RIGHT + OUT} 10V${FOOT}`} />
       <DimensionLine from={{ x: RIGHT, y: 18 }} to={{ x: RIGHT + OUT, y: 18 }} />
       <Text x={RIGHT + OUT + 8} y={18} anchor="start" kind="drawing-strong">

@@ -1,6 +1,6 @@
 import { DimensionLine } from '../dimension';
 import { Drawing } from '../drawing';
-import { DRAWING_WIDTH, outline } from '../geometry';
+import { DRAWING_WIDTH } from '../geometry';
 import { PLATE_DEPTH, Plate } from '../plate';
 import { Text } from '../text';
 
@@ -15,15 +15,7 @@ export function ThicknessAtTwoHeights() {
       label="A block that is thicker at the top than at the foot, measured across at two heights."
     >
       <Plate from={4} to={DRAWING_WIDTH - 4} y={FOOT} />
-      <path
-        class="drawing-metal"
-        d={outline([
-          { x: LEFT, y: FOOT },
-          { x: RIGHT, y: FOOT },
-          { x: RIGHT + OUT, y: TOP },
-          { x: LEFT, y: TOP },
-        ])}
-      />
+      <path class="drawing-metal" d={`M${LEFT} ${FOOT}H${RIGHT}L${RIGHT + OUT} ${TOP}H${LEFT}Z`} />
       {[TOP + 24, FOOT - 24].map((y, index) => (
         <g key={y}>
           <DimensionLine from={{ x: LEFT, y }} to={{ x: rightAt(y), y }} />
