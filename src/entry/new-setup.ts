@@ -2,6 +2,7 @@ import type { Face } from '../core/part/faces';
 import type { LengthUnit } from '../core/units/length';
 import type { NewId } from './new-id';
 import type { MicrometerPlace, SetupEntry, SetupKind } from './setup-entry';
+import { readHere } from './taken-over';
 import { blank, smallUnit, type TypedLength } from './typed-length';
 
 /** The units that a new setup's fields begin with. */
@@ -94,9 +95,8 @@ export function readAgain(setup: SetupEntry, newId: NewId, worked?: Face): Setup
         ...setup,
         id,
         places: setup.places.map((place) => ({
-          ...place,
+          ...readHere(place, emptied(place.thickness)),
           id: newId(),
-          thickness: emptied(place.thickness),
         })),
       };
     case 'over the top':

@@ -24,6 +24,8 @@ export interface ReadingRow {
   readonly up?: TypedLength;
   readonly across?: TypedLength;
   readonly value: TypedLength;
+  /** Present where it was taken over from earlier: when it was read, ISO 8601 in UTC. */
+  readonly takenOver?: string | undefined;
   /** True where plus on the dial is plunger let out. */
   readonly turned: boolean;
   /** Names under which the reading may have been left out: its own, and that of its placing. */
@@ -72,8 +74,8 @@ function rowsOf(setup: SetupEntry): readonly Row[] {
         }),
       );
     case 'micrometer':
-      return setup.places.map(({ id, up, across, thickness }) => {
-        return { id, placing: 1, face, opposite, up, across, value: thickness };
+      return setup.places.map(({ id, up, across, thickness, takenOver }) => {
+        return { id, placing: 1, face, opposite, up, across, value: thickness, takenOver };
       });
     case 'over the top':
     case 'face map':

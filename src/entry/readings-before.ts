@@ -9,6 +9,8 @@ export interface ReadingBefore {
   readonly typed: TypedLength;
   /** The seating before in this inspection, or the inspection before it. */
   readonly when: 'seating before' | 'last time';
+  /** Present where that had been taken over itself: when it was read, ISO 8601 in UTC. */
+  readonly takenOver?: string;
 }
 
 /** What was read before, by the key of the field that it stands beside. */
@@ -23,8 +25,9 @@ export function readingsBefore(
   last: readonly SetupEntry[],
 ): ReadingsBefore {
   const latest = new Map<string, ReadingBefore>();
-  for (const { point, typed } of last.flatMap(pointsIn)) {
-    if (!isBlank(typed)) latest.set(point, { typed, when: 'last time' });
+  for (const { point, typed, takenOver } of last.flatMap(pointsIn)) {
+    if (isBlank(typed)) continue;
+    latest.set(point, { typed, when: 'last time', ...(takenOver && { takenOver }) });
   }
   const found = new Map<string, ReadingBefore>();
   for (const { field, point, typed } of setups.flatMap(pointsIn)) {
@@ -40,6 +43,7 @@ interface Point {
   readonly field: string;
   readonly point: string;
   readonly typed: TypedLength;
+  readonly takenOver?: string | undefined;
 }
 
 function pointsIn(setup: SetupEntry): readonly Point[] {
@@ -61,9 +65,9 @@ function pointsIn(setup: SetupEntry): readonly Point[] {
         }),
       );
     case 'micrometer':
-      return setup.places.map(({ id, up, across, thickness }) => {
+      return setup.places.map(({ id, up, across, thickness, takenOver }) => {
         const point = pointOf(kind, ...setup.faces, [up, across]);
-        return { field: fieldKey.thickness(id), point, typed: thickness };
+        return { field: fieldKey.thickness(id), point, typed: thickness, takenOver };
       });
     case 'over the top':
     case 'face map':

@@ -74,6 +74,8 @@ export interface MicrometerPlace {
   /** Left empty it is the middle. */
   readonly across: TypedLength;
   readonly thickness: TypedLength;
+  /** Present where it was taken over from earlier: when the readings were begun that it comes from, ISO 8601 in UTC. */
+  readonly takenOver?: string;
 }
 
 /** The toolmaker's word that the two faces are parallel. */

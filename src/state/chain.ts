@@ -1,4 +1,5 @@
 import { effect, signal } from '@preact/signals';
+import type { Face } from '../core/part/faces';
 import { chainPrefix, keyOf } from '../store/keys';
 import type { InspectionRecord, StoredRecord, VersionRecord, WorkRecord } from '../store/records';
 import { loadChain, loadVersions } from '../store/shop-store';
@@ -138,6 +139,16 @@ export function inspectionBefore(
       links.findIndex((link) => link.id === id),
     ),
   );
+}
+
+/** The faces that were worked between two inspections of a part. */
+export function facesWorked(
+  one: InspectionRecord,
+  next: InspectionRecord,
+  links: readonly Link[],
+): readonly Face[] {
+  const [from, to] = [one, next].map(({ id }) => links.findIndex((link) => link.id === id));
+  return links.slice(from, to).flatMap((link) => (link.kind === 'work' ? link.face : []));
 }
 
 /** The same inspection as it is by now: a screen may still show what it was a moment ago. */

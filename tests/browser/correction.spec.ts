@@ -98,10 +98,9 @@ test('from the plan to the work, what it did, what the paper cuts, and the part 
   await page.getByRole('button', { name: 'Measure again' }).tap();
   await type(page, 'Right side', '35');
   await type(page, 'Left side', '33');
-  // The places stand already; the micrometer reads them anew.
-  for (const thickness of await page.getByRole('textbox', { name: 'Thickness' }).all()) {
-    await thickness.fill('60.000');
-  }
+  // The bottom was worked: between right and left the thicknesses are what they were.
+  await page.getByRole('button', { name: 'As last time: neither face was worked since' }).tap();
+  await expect(page.locator('main')).toContainText('Taken over from');
   // (35 - 33)/148 · 90 = 1.22 µm is left.
   await expect(page.locator('main')).toContainText('1.22 ±');
   await expect(page.locator('main')).toContainText(

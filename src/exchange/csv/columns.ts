@@ -24,6 +24,10 @@ export const COLUMNS = {
   across: { heading: 'across', says: 'Of the place, in from the edge beside it', unit: 'mm' },
   reading: { heading: 'reading', says: 'Plus is the plunger pushed in', unit: 'µm' },
   thickness: { heading: 'thickness', says: 'From the face to the one opposite', unit: 'mm' },
+  takenOver: {
+    heading: 'taken over from',
+    says: 'When a reading was taken that was taken over from earlier, ISO 8601 in UTC; empty where it was taken with the others',
+  },
   within: {
     heading: 'parallel within',
     says: 'What somebody says the faces are parallel within',

@@ -46,6 +46,8 @@ function cellOf(
       return row.face;
     case 'base':
       return row.base ?? '';
+    case 'takenOver':
+      return row.takenOver ?? '';
     case 'leftOut':
       return row.leftOutAs.flatMap((name) => leftOut[name]?.why ?? [])[0] ?? '';
     case 'reading':

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { arePair, distinctIds, hasEveryHeight, standsInSection } from '../../store/rules';
 import { indicator, instrumentName, micrometer as micrometerItem } from './instruments';
-import { face, innerId, named, typedLength } from './pieces';
+import { face, innerId, moment, named, typedLength } from './pieces';
 
 /*
  * Shapes of the ways of reading, as `src/entry/setup-entry.ts` has them.
@@ -55,7 +55,10 @@ const micrometer = v.strictObject({
   ...{ id: innerId, faces, micrometer: v.exactOptional(micrometerItem) },
   places: v.pipe(
     v.array(
-      v.strictObject({ id: innerId, up: typedLength, across: typedLength, thickness: typedLength }),
+      v.strictObject({
+        ...{ id: innerId, up: typedLength, across: typedLength, thickness: typedLength },
+        takenOver: v.exactOptional(moment),
+      }),
     ),
     v.check((it) => distinctIds(it), SAME_ID),
   ),

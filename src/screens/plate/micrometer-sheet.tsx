@@ -4,6 +4,7 @@ import { newPlace } from '../../entry/new-setup';
 import { placeEdges } from '../../entry/place-edges';
 import { withoutPlace, withPlace } from '../../entry/places';
 import type { MicrometerPlace, MicrometerSetup } from '../../entry/setup-entry';
+import { takenOver, withThickness } from '../../entry/taken-over';
 import { newId } from '../../state/shop';
 import { goToField } from '../../widgets/number-fields';
 import { pairName } from '../../words/faces';
@@ -15,10 +16,11 @@ import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 
 /** Thicknesses between the two faces, each with its place. */
 export function MicrometerSheet(props: SetupSheetProps<MicrometerSetup>) {
-  const { setup, part, locked, onChange, onRemove } = props;
+  const { setup, part, before, lastTime, locked, onChange, onRemove } = props;
   const { faces, places } = setup;
   const edges = placeEdges(faces[0], part.datum);
   const [active, setActive] = useState(0);
+  const takeOver = (now: MicrometerSetup) => lastTime && takenOver(now, before, lastTime);
   const drawn = places.map((place) => ({ ...place, text: place.thickness.text }));
   const add = () => {
     const unit = places.at(-1)?.up.unit === 'in' ? 'in' : 'mm';
@@ -40,6 +42,15 @@ export function MicrometerSheet(props: SetupSheetProps<MicrometerSetup>) {
         label={`Places of the micrometer between ${pairName(faces)}`}
         onPick={(index) => goToField(fieldKey.thickness(places[index]?.id ?? ''))}
       />
+      {!locked && takeOver(setup) !== undefined && (
+        <button
+          type="button"
+          class="button"
+          onClick={() => onChange((now) => takeOver(now) ?? now)}
+        >
+          As last time: neither face was worked since
+        </button>
+      )}
       {places.map((place, index) => (
         <Place
           key={place.id}
@@ -90,7 +101,8 @@ function Place(props: PlaceProps) {
         problems={problems}
         disabled={locked}
         onFocus={onFocus}
-        onTyped={(typed) => put({ thickness: typed })}
+        takenOver={place.takenOver}
+        onTyped={(typed) => onChange((now) => withThickness(now, place.id, typed))}
       />
     </PlaceFields>
   );

@@ -3,6 +3,7 @@ import type { ReadingsBefore } from '../../entry/readings-before';
 import type { TypedLength } from '../../entry/typed-length';
 import { LengthField } from '../../widgets/length-field';
 import { beforeInWords } from '../../words/reading-before';
+import { moment } from '../../words/time';
 
 interface ReadingFieldProps {
   readonly field: string;
@@ -12,12 +13,18 @@ interface ReadingFieldProps {
   readonly problems: Problems;
   readonly disabled: boolean;
   readonly wide?: boolean;
+  /** When it was read, where it was taken over from earlier. */
+  readonly takenOver?: string | undefined;
   readonly onFocus: () => void;
   readonly onTyped: (typed: TypedLength) => void;
 }
 
 /** What an instrument shows, with what was read before at the same point. */
-export function ReadingField({ before, ...props }: ReadingFieldProps) {
+export function ReadingField({ before, takenOver, ...props }: ReadingFieldProps) {
   const { field, typed } = props;
-  return <LengthField {...props} reading note={beforeInWords(before.get(field), typed)} />;
+  const note =
+    takenOver === undefined
+      ? beforeInWords(before.get(field), typed)
+      : `Taken over from ${moment(takenOver)}`;
+  return <LengthField {...props} reading note={note} />;
 }

@@ -3,7 +3,7 @@ import type { SidesAnswer } from '../../core/inspection/sides';
 import { readingsBefore } from '../../entry/readings-before';
 import type { SetupEntry } from '../../entry/setup-entry';
 import type { Worked } from '../../state/answers';
-import { inspectionBefore, type Link } from '../../state/chain';
+import { facesWorked, inspectionBefore, type Link } from '../../state/chain';
 import { closeInspection } from '../../state/inspections';
 import { askToKeep } from '../../state/keeping';
 import { changeSetup, changeSetups } from '../../state/plate-changes';
@@ -64,7 +64,9 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
     setRemoved(undefined);
   };
   const { part: read, problems, answer } = worked;
-  const before = readingsBefore(setups, inspectionBefore(inspection, links)?.setups ?? []);
+  const last = inspectionBefore(inspection, links);
+  const before = readingsBefore(setups, last?.setups ?? []);
+  const lastTime = last && { made: last.made, worked: facesWorked(last, inspection, links) };
   // The guide stands by the fields that it speaks of.
   const guided =
     part.example && isShown(inspection, 'guide')
@@ -83,6 +85,7 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
           part={read}
           problems={problems}
           before={before}
+          lastTime={lastTime}
           sides={sidesOf(setup, answer?.sides ?? [])}
           beside={setup === guided && <GuideWhenShown inspection={inspection} worked={worked} />}
           locked={closed !== undefined}

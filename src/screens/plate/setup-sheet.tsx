@@ -4,6 +4,7 @@ import type { Part } from '../../core/part/part';
 import type { Problems } from '../../entry/problems';
 import type { ReadingsBefore } from '../../entry/readings-before';
 import type { SetupEntry } from '../../entry/setup-entry';
+import type { LastTime } from '../../entry/taken-over';
 import { Help } from '../help/help';
 import type { HelpTopic } from '../help/topics';
 
@@ -13,6 +14,8 @@ export interface SetupSheetProps<S extends SetupEntry> {
   readonly part: Part;
   readonly problems: Problems;
   readonly before: ReadingsBefore;
+  /** The readings before these, where there are any. */
+  readonly lastTime: LastTime | undefined;
   /** What the readings say of this pair so far. */
   readonly sides: SidesAnswer | undefined;
   /** What is to be said beside the fields for what the instrument shows. */

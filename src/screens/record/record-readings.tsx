@@ -70,6 +70,11 @@ function Row({ row, number, inspection, datum }: RowProps) {
       <td>
         {KIND_NAMES[row.kind]}
         {row.turned && <small>plus on its dial is the plunger let out</small>}
+        {row.takenOver !== undefined && (
+          <small>
+            taken over from the readings of {moment(row.takenOver)}: neither face worked since
+          </small>
+        )}
         {settingsOf(row, datum).map((text) => (
           <small key={text}>{text}</small>
         ))}

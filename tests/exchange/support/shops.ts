@@ -135,16 +135,21 @@ const column = fc
     }),
   );
 
-const places = (of: 'thickness' | 'reading') =>
-  fc.uniqueArray(fc.record({ id, up: typed, across: typed, [of]: typed }), {
-    selector: (one) => one.id as string,
-    maxLength: 4,
-  });
+const places = (of: 'thickness' | 'reading', more: fc.Arbitrary<object> = fc.constant({})) =>
+  fc.uniqueArray(
+    together<{ id: string }>(fc.record({ id, up: typed, across: typed, [of]: typed }), more),
+    { selector: (one) => one.id, maxLength: 4 },
+  );
 
 const setup: fc.Arbitrary<SetupEntry> = fc.oneof(
   nose,
   column,
-  fc.record({ kind: fc.constant('micrometer'), id, faces: pair, places: places('thickness') }),
+  fc.record({
+    kind: fc.constant('micrometer'),
+    id,
+    faces: pair,
+    places: places('thickness', maybe('takenOver', moment)),
+  }),
   fc.record({
     ...{ kind: fc.constantFrom('over the top', 'face map'), id, faces: pair },
     places: places('reading'),
