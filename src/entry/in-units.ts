@@ -1,6 +1,6 @@
 import { AXES } from '../core/part/faces';
 import type { EntryUnits } from './new-setup';
-import type { PartEntry } from './part-entry';
+import type { FlatnessEntry, PartEntry } from './part-entry';
 import { roughnessInUnit, roughnessUnit } from './roughness';
 import type { SetupEntry } from './setup-entry';
 import { sizeLimitsOf } from './size-limits';
@@ -12,13 +12,15 @@ export function partInUnit(entry: PartEntry, unit: 'mm' | 'in'): PartEntry {
   return {
     ...entry,
     size: { x: inUnit(x, unit), y: inUnit(y, unit), z: inUnit(z, unit) },
-    requirements: entry.requirements.map((requirement) => ({
-      ...requirement,
-      tolerance: inUnit(requirement.tolerance, unit),
-    })),
+    requirements: entry.requirements.map((one) => toleranceInUnit(one, unit)),
+    ...(entry.flatness && { flatness: entry.flatness.map((one) => toleranceInUnit(one, unit)) }),
     ...(entry.sizeLimits && { sizeLimits: limitsInUnit(entry, unit) }),
     ...(entry.finish && { finish: roughnessInUnit(entry.finish, roughnessUnit(unit)) }),
   };
+}
+
+function toleranceInUnit<R extends FlatnessEntry>(asked: R, unit: 'mm' | 'in'): R {
+  return { ...asked, tolerance: inUnit(asked.tolerance, unit) };
 }
 
 function limitsInUnit(entry: PartEntry, unit: 'mm' | 'in'): NonNullable<PartEntry['sizeLimits']> {

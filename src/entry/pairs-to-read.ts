@@ -28,6 +28,12 @@ export function pairsToRead(
   return pairsAround(entry.datum).map((faces) => ({ faces, base: entry.datum }));
 }
 
+/** The faces that are to be flat, each once with the one opposite: to be mapped, the first of the pair upward. */
+export function facesToMap({ datum, flatness = [] }: PartEntry): readonly PairToRead[] {
+  const faces = [...new Set(flatness.map(({ face }) => face))];
+  return faces.map((face) => ({ faces: [face, oppositeFace(face)], base: datum }));
+}
+
 /** True where both name the same two faces, in whatever order, on the same base. */
 export function samePair(a: PairToRead, b: PairToRead): boolean {
   return a.base === b.base && a.faces.includes(b.faces[0]);

@@ -1,4 +1,4 @@
-import { type Axis, type Face, oppositeFace, pairsAround } from '../core/part/faces';
+import { type Axis, FACES, type Face, oppositeFace, pairsAround } from '../core/part/faces';
 import type { NewId } from './new-id';
 import type { TypedRoughness } from './roughness';
 import { blank, type TypedLength } from './typed-length';
@@ -10,6 +10,9 @@ export interface RequirementEntry {
   readonly datum: Face;
   readonly tolerance: TypedLength;
 }
+
+/** A face that is to be flat, as typed. */
+export type FlatnessEntry = Omit<RequirementEntry, 'datum'>;
 
 /** The limits of a size as typed: departures from the nominal one, with their signs. */
 export interface SizeLimitsEntry {
@@ -30,6 +33,8 @@ export interface PartEntry {
   /** The face that it stands on as datum A. */
   readonly datum: Face;
   readonly requirements: readonly RequirementEntry[];
+  /** Faces that are to be flat, once any has been asked for. */
+  readonly flatness?: readonly FlatnessEntry[];
   /** Faces that are finished and must not be worked. */
   readonly finished: readonly Face[];
 }
@@ -54,4 +59,26 @@ export function nextRequirement(entry: PartEntry, newId: NewId): RequirementEntr
   const free = sides.find((side) => requirements.every(({ face }) => face !== side));
   const tolerance = requirements.at(-1)?.tolerance ?? blank(size.x.unit);
   return { id: newId(), face: free ?? oppositeFace(datum), datum, tolerance };
+}
+
+/** Any line of the drawing as typed; flatness has no datum. */
+export type LineEntry = FlatnessEntry & Partial<Pick<RequirementEntry, 'datum'>>;
+
+/** All that the drawing asks, flatness last. */
+export function linesOf({
+  requirements,
+  flatness = [],
+}: Pick<PartEntry, 'requirements' | 'flatness'>): readonly LineEntry[] {
+  return [...requirements, ...flatness];
+}
+
+/** Flatness of the datum first, then of any face that none is asked of yet, with the last tolerance again. */
+export function nextFlatness(
+  { datum, flatness = [], size }: PartEntry,
+  newId: NewId,
+): FlatnessEntry {
+  const faces = [datum, ...FACES];
+  const free = faces.find((one) => flatness.every(({ face }) => face !== one));
+  const tolerance = flatness.at(-1)?.tolerance ?? blank(size.x.unit);
+  return { id: newId(), face: free ?? datum, tolerance };
 }

@@ -1,6 +1,6 @@
 import { AXES, type Axis } from '../core/part/faces';
 import type { Part } from '../core/part/part';
-import type { Requirement } from '../core/part/requirement';
+import type { FlatnessRequirement, Requirement } from '../core/part/requirement';
 import { fieldKey } from './field-keys';
 import { expansionOf } from './material';
 import type { PartEntry } from './part-entry';
@@ -8,6 +8,7 @@ import { anyWaiting, anyWrong, ProblemList, type Problems } from './problems';
 import { type Limits, readLength } from './read-length';
 import { readRoughness } from './roughness';
 import { readSizeLimits } from './size-limits';
+import type { TypedLength } from './typed-length';
 
 /** A part is read only when all of its sizes are; a line of the drawing that cannot be read is left out. */
 export interface PartRead {
@@ -44,6 +45,7 @@ export function readPart(entry: PartEntry): PartRead {
     return size === undefined ? [] : [[axis, size / 1000] as const];
   });
   const requirements = readRequirements(entry, problems);
+  const flatness = readFlatness(entry, problems);
   const sizeLimits = readSizeLimits(entry, problems);
   const roughness = readRoughness(entry.finish, problems);
   if (sizes.length < AXES.length) return { part: undefined, problems: problems.all };
@@ -54,6 +56,7 @@ export function readPart(entry: PartEntry): PartRead {
       datum: entry.datum,
       requirements,
       finished: entry.finished,
+      ...(flatness.length > 0 && { flatness }),
       ...(Object.keys(sizeLimits).length > 0 && { sizeLimits }),
       ...(roughness !== undefined && { roughness }),
     },
@@ -67,15 +70,22 @@ function readRequirements(entry: PartEntry, problems: ProblemList): readonly Req
       problems.wrong(fieldKey.faces(id), 'A face cannot be its own datum');
       return [];
     }
-    const width = readLength(
-      tolerance,
-      fieldKey.tolerance(id),
-      problems,
-      TOLERANCE,
-      'How much does the drawing allow?',
-    );
+    const width = readTolerance(id, tolerance, problems);
     return width === undefined ? [] : [{ id, face, datum, tolerance: width }];
   });
+}
+
+function readFlatness({ flatness = [] }: PartEntry, problems: ProblemList) {
+  return flatness.flatMap(({ id, face, tolerance }): readonly FlatnessRequirement[] => {
+    const width = readTolerance(id, tolerance, problems);
+    return width === undefined ? [] : [{ id, face, tolerance: width }];
+  });
+}
+
+/** The width of the zone that the drawing allows, µm. */
+function readTolerance(requirement: string, typed: TypedLength, problems: ProblemList) {
+  const field = fieldKey.tolerance(requirement);
+  return readLength(typed, field, problems, TOLERANCE, 'How much does the drawing allow?');
 }
 
 /** True where the part is complete enough to be measured, and nothing in it is wrong or still being read. */

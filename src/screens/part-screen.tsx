@@ -1,6 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
-import type { PartEntry } from '../entry/part-entry';
+import { allFindings } from '../core/inspection/any-finding';
+import { linesOf, type PartEntry } from '../entry/part-entry';
 import { isReady, readPart } from '../entry/read-part';
 import { workOut } from '../state/answers';
 import { type Link, latestInspection } from '../state/chain';
@@ -68,6 +69,7 @@ function PartOverview({ part, links }: PartOverviewProps) {
 
 /** What the drawing says of the part. */
 function Asked({ entry, drawing }: { readonly entry: PartEntry; readonly drawing: string }) {
+  const lines = linesOf(entry);
   return (
     <section class="sheet" aria-labelledby="asked-heading">
       <div class="sheet-head">
@@ -82,9 +84,9 @@ function Asked({ entry, drawing }: { readonly entry: PartEntry; readonly drawing
           .filter(Boolean)
           .join(' · ')}
       </p>
-      {entry.requirements.length === 0 && <p>Nothing is asked of it yet.</p>}
+      {lines.length === 0 && <p>Nothing is asked of it yet.</p>}
       <ul class="stack">
-        {entry.requirements.map(({ id, face, datum, tolerance }) => (
+        {lines.map(({ id, face, datum, tolerance }) => (
           <li key={id}>
             <RequirementFrame
               face={face}
@@ -140,7 +142,7 @@ function NextStep({ part, links }: PartOverviewProps) {
 
 /** True where the readings fix any requirement: with less there is nothing to close a part with. */
 function saysAnything(part: PartRecord, inspection: InspectionRecord): boolean {
-  return workOut(inspection, part.entry).answer?.findings.some(({ fixed }) => fixed) ?? false;
+  return allFindings(workOut(inspection, part.entry).answer).some(({ fixed }) => fixed);
 }
 
 interface ClosedProps extends PartOverviewProps {

@@ -1,4 +1,5 @@
 import type { Finding } from '../core/inspection/findings';
+import type { FlatnessFinding } from '../core/inspection/flatness';
 import { type InspectionAnswer, inspect, withFindings } from '../core/inspection/inspect';
 import type { Part } from '../core/part/part';
 import type { Reading } from '../core/readings/reading';
@@ -14,7 +15,7 @@ import type { InspectionRecord } from '../store/records';
 import { arithmetic } from './arithmetic/arithmetic';
 import { level, readLevel, shop } from './shop';
 import type { Grounds } from './zone-form/questions';
-import { simulatedZone } from './zone-form/simulated-zones';
+import { simulatedFlatness, simulatedZone } from './zone-form/simulated-zones';
 
 /** What an inspection says, or why it says nothing yet. */
 export interface Worked {
@@ -113,11 +114,18 @@ function workOutOf(inspection: InspectionRecord, given: Given): Worked {
 function withForms(worked: Worked, sureness: number | undefined): Worked {
   const { part, answer } = worked;
   if (part === undefined || answer === undefined || sureness === undefined) return worked;
-  if (!answer.findings.some(hasForm)) return worked;
+  if (!answer.findings.some(hasForm) && !answer.flatness.some(isWide)) return worked;
   const { readings, kit } = answer;
   const grounds = { block: part.block, readings, kit, level: sureness };
   const findings = answer.findings.map((finding) => withItsForm(finding, grounds));
-  return { ...worked, answer: withFindings(answer, findings) };
+  const flatness = answer.flatness.map((finding) =>
+    finding.fixed ? simulatedFlatness(finding, sureness) : finding,
+  );
+  return { ...worked, answer: withFindings(answer, { findings, flatness }) };
+}
+
+function isWide(finding: FlatnessFinding): boolean {
+  return finding.fixed && finding.toSimulate !== undefined;
 }
 
 function hasForm(finding: Finding): boolean {

@@ -1,4 +1,4 @@
-import type { Finding } from '../core/inspection/findings';
+import { type AnyFinding, type AnyFixedFinding, allFindings } from '../core/inspection/any-finding';
 import type { PartEntry } from '../entry/part-entry';
 import { isBlank, type TypedLength } from '../entry/typed-length';
 import { typedRows } from '../entry/typed-rows';
@@ -26,8 +26,6 @@ export function statesOf(links: readonly Link[]): readonly InspectionState[] {
   });
 }
 
-type FixedFinding = Extract<Finding, { fixed: true }>;
-
 /** One thing in two inspections; undefined in the one that does not have it. */
 interface Beside<T> {
   readonly one: T | undefined;
@@ -36,9 +34,9 @@ interface Beside<T> {
 
 /** Two inspections side by side. */
 export interface Comparison {
-  readonly findings: readonly (Beside<FixedFinding> & {
-    /** Face and datum tell the same requirement, whatever line of the drawing it stands in. */
-    readonly requirement: Finding['requirement'];
+  readonly findings: readonly (Beside<AnyFixedFinding> & {
+    /** Face and datum, none for flatness, tell the same requirement, whatever line of the drawing it stands in. */
+    readonly requirement: AnyFinding['requirement'];
     /** µm that the zone became wider; undefined where either did not fix it. */
     readonly change: number | undefined;
   })[];
@@ -68,7 +66,7 @@ function findingsBeside(one: InspectionRecord, other: InspectionRecord, entry: P
 }
 
 function findingsByName(inspection: InspectionRecord, entry: PartEntry) {
-  const findings = workOut(inspection, entry).answer?.findings ?? [];
+  const findings = allFindings(workOut(inspection, entry).answer);
   return new Map(
     findings.map((finding) => {
       const { face, datum } = finding.requirement;
@@ -77,7 +75,7 @@ function findingsByName(inspection: InspectionRecord, entry: PartEntry) {
   );
 }
 
-function asFixed(finding: Finding | undefined): FixedFinding | undefined {
+function asFixed(finding: AnyFinding | undefined): AnyFixedFinding | undefined {
   return finding?.fixed ? finding : undefined;
 }
 

@@ -10,12 +10,14 @@ import { newId, newRecord, parts } from './shop';
  */
 export function duplicate(part: PartRecord, links: readonly Link[]): PartRecord {
   const { entry } = parts.peek().get(part.id) ?? part;
-  const requirements = entry.requirements.map((one) => ({ ...one, id: newId() }));
+  const ownId = <R extends { readonly id: string }>(one: R): R => ({ ...one, id: newId() });
+  const requirements = entry.requirements.map(ownId);
+  const flatness = entry.flatness && { flatness: entry.flatness.map(ownId) };
   const name = entry.name.trim() && `${entry.name.trim()}, copy`;
   const copy: PartRecord = {
     ...newRecord(),
     ...{ kind: 'part', id: newId(), example: false },
-    entry: { ...entry, name, requirements },
+    entry: { ...entry, name, requirements, ...flatness },
   };
   const setups = (latestInspection(links)?.setups ?? []).flatMap(
     (setup) => readAgain(setup, newId) ?? [],

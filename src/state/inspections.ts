@@ -1,9 +1,9 @@
 import { METHOD } from '../core/inspection/method';
 import type { SaidFinding } from '../core/inspection/said';
 import { newSetup, readAgain } from '../entry/new-setup';
-import { isUpright, pairsToRead } from '../entry/pairs-to-read';
+import { facesToMap, isUpright, type PairToRead, pairsToRead } from '../entry/pairs-to-read';
 import type { PartEntry } from '../entry/part-entry';
-import type { SetupEntry } from '../entry/setup-entry';
+import type { SetupEntry, SetupKind } from '../entry/setup-entry';
 import type { InspectionRecord, PartRecord } from '../store/records';
 import { asItIs, chain, type Link, latestInspection, putLinks, showLinks } from './chain';
 import { withKitInUse } from './kit-in-use';
@@ -39,12 +39,14 @@ export function addInspection(part: string, setups: readonly SetupEntry[]): Insp
   return asItIs(inspection);
 }
 
-/** A nose comparator on each upright pair that the drawing asks about. */
+/** A nose comparator on each upright pair that the drawing asks about, and a map of each face that is to be flat. */
 function firstSetups(entry: PartEntry): readonly SetupEntry[] {
-  return pairsToRead(entry)
-    .filter(isUpright)
-    .map(({ faces, base }) => newSetup('nose comparator', faces, base, entryUnits.value, newId))
-    .map(withKitInUse);
+  const maps = facesToMap(entry);
+  const isFlatOnly = maps.length > 0 && entry.requirements.length === 0;
+  const upright = isFlatOnly ? [] : pairsToRead(entry).filter(isUpright);
+  const begun = (kind: SetupKind) => (pair: PairToRead) =>
+    withKitInUse(newSetup(kind, pair.faces, pair.base, entryUnits.value, newId));
+  return [...upright.map(begun('nose comparator')), ...maps.map(begun('face map'))];
 }
 
 /** Finishes the readings: from now on they are worked out with the part and the kit as they are now. */

@@ -1,4 +1,4 @@
-import type { Finding } from '../core/inspection/findings';
+import { type AnyFinding, allFindings } from '../core/inspection/any-finding';
 import { type InspectionAnswer, inspect } from '../core/inspection/inspect';
 import { nextEmpty } from '../entry/next-empty';
 import { readSetups } from '../entry/read-setups';
@@ -10,7 +10,7 @@ import { kit, level } from './shop';
 /** The reading that comes next, and what will be known with it that is not known yet. */
 export interface NextToRead {
   readonly name: string;
-  readonly requirements: readonly Finding['requirement'][];
+  readonly requirements: readonly AnyFinding['requirement'][];
   /** True where it shows what the two sides differ by. */
   readonly difference: boolean;
 }
@@ -42,8 +42,8 @@ function next({ setups }: InspectionRecord, { part, answer, silence }: Worked) {
   };
 }
 
-function fixedIn(answer: InspectionAnswer | undefined): readonly Finding['requirement'][] {
-  return (answer?.findings ?? []).flatMap(({ fixed, requirement }) => (fixed ? [requirement] : []));
+function fixedIn(answer: InspectionAnswer | undefined): readonly AnyFinding['requirement'][] {
+  return allFindings(answer).flatMap(({ fixed, requirement }) => (fixed ? [requirement] : []));
 }
 
 function knowsDifference(answer: InspectionAnswer | undefined): boolean {

@@ -1,23 +1,21 @@
-import type { Finding } from '../core/inspection/findings';
-import type { Requirement } from '../core/part/requirement';
+import { type AnyFixedFinding, allFindings } from '../core/inspection/any-finding';
+import type { AnyRequirement } from '../core/part/requirement';
 import type { PartEntry } from '../entry/part-entry';
 import type { InspectionRecord, WorkRecord } from '../store/records';
 import { workOut } from './answers';
 import type { Link } from './chain';
 
-type FixedFinding = Extract<Finding, { fixed: true }>;
-
 /** One requirement through a part's chain, in the order of time. */
 export interface RequirementHistory {
   /** As the latest readings have it. */
-  readonly requirement: Requirement;
+  readonly requirement: AnyRequirement;
   readonly points: readonly HistoryPoint[];
 }
 
 /** What one inspection found, and the work that went before it. */
 export interface HistoryPoint {
   readonly inspection: InspectionRecord;
-  readonly finding: FixedFinding;
+  readonly finding: AnyFixedFinding;
   readonly worked: readonly WorkRecord[];
 }
 
@@ -31,7 +29,7 @@ export function historiesOf(
   const worked = new Map<string, number>();
   links.forEach((link, place) => {
     if (link.kind !== 'inspection') return;
-    for (const finding of workOut(link, entry).answer?.findings ?? []) {
+    for (const finding of allFindings(workOut(link, entry).answer)) {
       if (!finding.fixed) continue;
       const { requirement } = finding;
       const name = `${requirement.face} ${requirement.datum}`;

@@ -1,4 +1,5 @@
 import { effect } from '@preact/signals';
+import { allFindings } from '../core/inspection/any-finding';
 import { METHOD } from '../core/inspection/method';
 import { type SaidOtherwise, saidOf, saidOtherwise } from '../core/inspection/said';
 import type { InspectionRecord } from '../store/records';
@@ -27,8 +28,8 @@ function isYetToSay({ closed }: InspectionRecord): boolean {
 function keepSaid(inspection: InspectionRecord): void {
   const { closed } = inspection;
   if (closed === undefined) return;
-  const findings = workOut(inspection, closed.part).answer?.findings;
-  const said = findings && saidOf(findings);
+  const { answer } = workOut(inspection, closed.part);
+  const said = answer && saidOf(allFindings(answer));
   // Records may not be changed while an effect looks at them.
   if (said !== undefined) queueMicrotask(() => putSaid(inspection, said));
 }
@@ -45,8 +46,8 @@ export interface MethodChange {
 export function methodChange(inspection: InspectionRecord): MethodChange | undefined {
   const { part, method, said } = inspection.closed ?? {};
   if (part === undefined || method === undefined || said === undefined) return undefined;
-  const findings = workOut(inspection, part).answer?.findings;
-  const saidNow = findings && saidOf(findings);
+  const { answer } = workOut(inspection, part);
+  const saidNow = answer && saidOf(allFindings(answer));
   if (saidNow === undefined) return undefined;
   const changes = saidOtherwise(said, saidNow);
   return changes.length === 0 ? undefined : { before: method, now: METHOD, changes };

@@ -1,7 +1,7 @@
 import { effect } from '@preact/signals';
-import { isPending } from '../core/inspection/said';
+import { allFindings, isPending } from '../core/inspection/any-finding';
 import { hashOfBytes } from '../core/statistics/hash';
-import type { PartEntry } from '../entry/part-entry';
+import { linesOf, type PartEntry } from '../entry/part-entry';
 import type { InspectionRecord, Standing, SummaryRecord } from '../store/records';
 import { saidByThisMethod } from '../store/said';
 import { loadChain } from '../store/shop-store';
@@ -115,14 +115,14 @@ export function standingOf(
   entry: PartEntry,
   work = workOut,
 ): Standing | undefined {
-  if (last === undefined) return { probabilities: [], notFixed: entry.requirements.length };
+  const notFixed = linesOf(entry).length;
+  if (last === undefined) return { probabilities: [], notFixed };
   const { answer } = work(last, entry);
   const kit = last.closed === undefined ? { kit: kitMark() } : {};
   const read = { read: last.made, ...kit };
-  if (answer === undefined) {
-    return { ...read, probabilities: [], notFixed: entry.requirements.length };
-  }
-  const fixed = answer.findings.filter((finding) => finding.fixed);
+  if (answer === undefined) return { ...read, probabilities: [], notFixed };
+  const findings = allFindings(answer);
+  const fixed = findings.filter((finding) => finding.fixed);
   const said = saidByThisMethod(last);
   const known = fixed.map((finding) => {
     if (!isPending(finding)) return finding.probability;
@@ -131,7 +131,7 @@ export function standingOf(
   });
   const probabilities = known.filter((probability) => probability !== undefined);
   if (probabilities.length < known.length) return undefined;
-  return { ...read, probabilities, notFixed: answer.findings.length - fixed.length };
+  return { ...read, probabilities, notFixed: findings.length - fixed.length };
 }
 
 /** A number that changes with the kit in use. */

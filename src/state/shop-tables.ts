@@ -1,3 +1,4 @@
+import { allFindings } from '../core/inspection/any-finding';
 import { READING_HEADINGS, readingsLines } from '../exchange/csv/readings-table';
 import { RESULT_HEADINGS, resultsLines } from '../exchange/csv/results-table';
 import { csvHead } from '../exchange/csv/write-csv';
@@ -82,5 +83,5 @@ async function findingsOf(inspection: InspectionRecord, { entry }: PartRecord) {
   const { answer } = isSaid
     ? workOutFlat(inspection, entry)
     : await workOutApart(inspection, entry);
-  return answer?.findings ?? [];
+  return allFindings(answer);
 }

@@ -1,3 +1,4 @@
+import { allFindings } from '../core/inspection/any-finding';
 import { type Column, headingOf, type Matched, matchHeading } from '../exchange/csv/columns';
 import { readCsv } from '../exchange/csv/read-csv';
 import { type ReadingsRead, readReadings } from '../exchange/csv/read-readings';
@@ -19,7 +20,7 @@ export function readingsFile(part: PartRecord, inspections: readonly InspectionR
 export function resultsFile(part: PartRecord, inspections: readonly InspectionRecord[]): File {
   const results = inspections.map((inspection) => ({
     inspection,
-    findings: workOut(inspection, part.entry).answer?.findings ?? [],
+    findings: allFindings(workOut(inspection, part.entry).answer),
   }));
   return csvFile(part, 'results', resultsCsv(part, results));
 }

@@ -1,17 +1,15 @@
 import type { Face } from '../core/part/faces';
-import { kindOf } from '../core/part/requirement';
+import { type Asked, kindOf } from '../core/part/requirement';
 import { requirementName, SYMBOLS } from '../words/faces';
 
-interface RequirementFrameProps {
-  readonly face: Face;
-  readonly datum: Face;
+interface RequirementFrameProps extends Asked {
   /** The tolerance as it is to be shown. */
   readonly tolerance: string;
   /** The face that is datum A. */
   readonly datumA: Face;
 }
 
-/** A requirement as the drawing writes it: symbol, tolerance and datum in a frame (ISO 1101). */
+/** A requirement as the drawing writes it: symbol, tolerance and datum, if any, in a frame (ISO 1101). */
 export function RequirementFrame({ face, datum, tolerance, datumA }: RequirementFrameProps) {
   const kind = kindOf({ face, datum });
   return (
@@ -22,7 +20,7 @@ export function RequirementFrame({ face, datum, tolerance, datumA }: Requirement
           {SYMBOLS[kind]}
         </span>
         <span>{tolerance}</span>
-        <span>{datum === datumA ? 'A' : datum}</span>
+        {datum !== undefined && <span>{datum === datumA ? 'A' : datum}</span>}
       </span>
     </span>
   );

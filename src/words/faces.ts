@@ -1,5 +1,5 @@
 import { type Face, oppositeFace } from '../core/part/faces';
-import { kindOf, type Requirement } from '../core/part/requirement';
+import { type Asked, kindOf } from '../core/part/requirement';
 
 /** A face as it begins a sentence or labels a field. */
 export function faceLabel(face: Face): string {
@@ -26,10 +26,15 @@ export function lowSideName(highSide: readonly Face[]): string {
 }
 
 /** ISO 1101 symbols. */
-export const SYMBOLS = { squareness: '⟂', parallelism: '∥' } as const;
+export const SYMBOLS = { squareness: '⟂', parallelism: '∥', flatness: '⏥' } as const;
 
-/** What the drawing asks, without the amount: 'Right square to bottom'. */
-export function requirementName(requirement: Pick<Requirement, 'face' | 'datum'>): string {
-  const relation = kindOf(requirement) === 'squareness' ? 'square' : 'parallel';
-  return `${faceLabel(requirement.face)} ${relation} to ${requirement.datum}`;
+const RELATIONS = {
+  squareness: 'square to',
+  parallelism: 'parallel to',
+  flatness: 'flat',
+} as const;
+
+/** What the drawing asks, without the amount: 'Right square to bottom', 'Bottom flat'. */
+export function requirementName({ face, datum }: Asked): string {
+  return [faceLabel(face), RELATIONS[kindOf({ face, datum })], datum].filter(Boolean).join(' ');
 }

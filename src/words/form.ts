@@ -25,10 +25,15 @@ const ROUNDING = 1e-9;
 
 /** How much of the face the readings span, where it is less than all; otherwise nothing. */
 export function spansInWords(spans: readonly FormSpan[], unit: 'mm' | 'in'): string | undefined {
+  const parts = spansBriefly(spans, unit);
+  return parts && `The readings span ${parts}; beyond them the fitted plane is carried on.`;
+}
+
+/** The lengths of which less than all is read: '40 of 60 mm and 70 of 90 mm'. */
+export function spansBriefly(spans: readonly FormSpan[], unit: 'mm' | 'in'): string | undefined {
   const short = spans.filter(({ read, face }) => read < face * (1 - ROUNDING));
   if (short.length === 0) return undefined;
-  const parts = short.map(({ read, face }) => `${span(read, unit)} of ${size(face, unit)}`);
-  return `The readings span ${parts.join(' and ')}; beyond them the fitted plane is carried on.`;
+  return short.map(({ read, face }) => `${span(read, unit)} of ${size(face, unit)}`).join(' and ');
 }
 
 /** A length without its unit. */

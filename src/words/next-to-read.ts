@@ -1,9 +1,9 @@
-import type { Face } from '../core/part/faces';
+import type { Asked } from '../core/part/requirement';
 import { requirementName } from './faces';
 
 interface NextInWords {
   readonly name: string;
-  readonly requirements: readonly { readonly face: Face; readonly datum: Face }[];
+  readonly requirements: readonly Asked[];
   readonly difference: boolean;
 }
 

@@ -13,7 +13,7 @@ export function decisionRuleInWords(level: number): string {
 
 /** What the ± of the record is. */
 export const UNCERTAINTY_IN_WORDS =
-  'The ± is the expanded uncertainty U = k·u for a coverage of about 95 % (95.45 %), with the factor k of Student’s distribution for the effective degrees of freedom (GUM, JCGM 100:2008, G.4). Where a result takes in form, its interval for 95 % is from a Monte Carlo simulation (JCGM 101:2008).';
+  'The ± is the expanded uncertainty U = k·u for a coverage of about 95 % (95.45 %), with the factor k of Student’s distribution for the effective degrees of freedom (GUM, JCGM 100:2008, G.4). Where a result takes in form, its interval for 95 % is from a Monte Carlo simulation (JCGM 101:2008). A flatness is the width of the minimum zone planes (ISO 12781-1, MZPL), which holds at the places read.';
 
 /** The value of a coverage factor: '2.06'. */
 export function factorInWords(factor: number): string {

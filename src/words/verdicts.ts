@@ -1,4 +1,4 @@
-import type { Finding } from '../core/inspection/findings';
+import type { AnyFinding, AnyFixedFinding } from '../core/inspection/any-finding';
 import type { Seatings } from '../core/inspection/seatings';
 import type { Verdict } from '../core/verdict/conformity';
 import { probabilityInWords } from './numbers';
@@ -14,7 +14,7 @@ export const VERDICT_LABELS: Readonly<Record<Verdict, string>> = {
 export function verdictInWords({
   probability,
   verdict,
-}: Pick<Extract<Finding, { fixed: true }>, 'probability' | 'verdict'>): string {
+}: Pick<AnyFixedFinding, 'probability' | 'verdict'>): string {
   const chance = probabilityInWords(probability);
   const against = probabilityInWords(1 - probability);
   switch (verdict) {
@@ -37,7 +37,7 @@ export function seatingsInWords(seatings: Seatings): string {
 }
 
 /** Where a part stands: '3 of 4 in, 1 out'. */
-export function standsInWords(findings: readonly Finding[]): string {
+export function standsInWords(findings: readonly AnyFinding[]): string {
   const counts = (['in', 'out', 'too close to call'] as const).map((verdict) => ({
     verdict,
     count: findings.filter((finding) => finding.fixed && finding.verdict === verdict).length,

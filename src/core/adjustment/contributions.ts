@@ -16,7 +16,7 @@ export interface Contribution extends DoubtComponent {
  */
 export function contributionsTo(
   gains: Float64Array,
-  equations: readonly Equation[],
+  equations: readonly Pick<Equation, 'components' | 'shared'>[],
   valueAt: FormValue,
 ): readonly Contribution[] {
   const rows = new Map<Cause, { variance: number; degreesOfFreedom: number }>();
@@ -59,7 +59,7 @@ interface SharedEffect {
  */
 export function sharedEffects(
   gains: Float64Array,
-  equations: readonly Equation[],
+  equations: readonly Pick<Equation, 'components' | 'shared'>[],
   valueAt: FormValue,
 ): ReadonlyMap<string, SharedEffect> {
   const totals = new Map<string, { cause: Cause; sure: number; form: Map<string, number> }>();

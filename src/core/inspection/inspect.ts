@@ -12,6 +12,7 @@ import { snoopingLimit } from '../statistics/outliers';
 import { type ComparatorAnswer, comparatorAnswers } from './comparators';
 import { type CrownAnswer, disagreementsAmong } from './crowns';
 import { type Finding, findingsOf } from './findings';
+import { type FlatnessFinding, flatnessFindings } from './flatness';
 import { type FormAnswer, formAnswers } from './forms';
 import { type SidesAnswer, sidesAnswers } from './sides';
 
@@ -25,6 +26,8 @@ export interface InspectionAnswer {
   readonly adjustment: Adjustment;
   readonly sides: readonly SidesAnswer[];
   readonly findings: readonly Finding[];
+  /** What they say of every face that is to be flat. */
+  readonly flatness: readonly FlatnessFinding[];
   readonly comparators: readonly ComparatorAnswer[];
   readonly checks: readonly EquationCheck[];
   /** Readings that do not agree with the others, the crowns reckoned with; several where they cannot be told apart. */
@@ -68,9 +71,13 @@ export function inspect(
   const sides = once(() => sidesAnswers(readings, block, kit, adjustment));
   const comparators = once(() => comparatorAnswers(readings, adjustment));
   const forms = once(() => formAnswers(readings, kit));
+  const flatness = once(() => flatnessFindings(part, readings, kit, level));
   return {
     ...{ readings, adjustment, kit },
     findings: findingsOf(part, readings, kit, level, adjustment),
+    get flatness() {
+      return flatness();
+    },
     get sides() {
       return sides();
     },
@@ -99,11 +106,12 @@ export function inspect(
 /** The same answer with other findings; what has not been asked for yet is still not worked out. */
 export function withFindings(
   answer: InspectionAnswer,
-  findings: readonly Finding[],
+  { findings, flatness }: Pick<InspectionAnswer, 'findings' | 'flatness'>,
 ): InspectionAnswer {
   return Object.defineProperties({} as InspectionAnswer, {
     ...Object.getOwnPropertyDescriptors(answer),
     findings: { value: findings, enumerable: true },
+    flatness: { value: flatness, enumerable: true },
   });
 }
 

@@ -1,6 +1,6 @@
 import { expanded } from '../statistics/coverage';
 import type { Verdict } from '../verdict/conformity';
-import type { Finding } from './findings';
+import { type AnyFinding, type AnyFixedFinding, isPending } from './any-finding';
 
 /** What was said of one requirement, in numbers. */
 export interface SaidFinding {
@@ -11,7 +11,7 @@ export interface SaidFinding {
 }
 
 interface Found {
-  /** Width of the zone of the plane and its expanded uncertainty, µm. */
+  /** Width of the zone, of the plane where there is one, and its expanded uncertainty, µm. */
   readonly value: number;
   readonly expanded: number;
   /** With form, where the readings showed it: the width and the interval for 95 %, µm. */
@@ -22,7 +22,7 @@ interface Found {
 }
 
 /** What the findings say; undefined while the form in one of them is not worked out yet. */
-export function saidOf(findings: readonly Finding[]): readonly SaidFinding[] | undefined {
+export function saidOf(findings: readonly AnyFinding[]): readonly SaidFinding[] | undefined {
   if (findings.some(isPending)) return undefined;
   return findings.map((finding) => {
     const { id: requirement } = finding.requirement;
@@ -30,13 +30,9 @@ export function saidOf(findings: readonly Finding[]): readonly SaidFinding[] | u
   });
 }
 
-/** True while the form of a zone is still to be worked out: the verdict on the plane alone may not last. */
-export function isPending(finding: Finding): boolean {
-  return finding.fixed && finding.formPoints.length > 0 && finding.withForm === undefined;
-}
-
-function foundIn({ zone, withForm, ...finding }: Extract<Finding, { fixed: true }>): Found {
-  const { probability, verdict } = finding;
+function foundIn(finding: AnyFixedFinding): Found {
+  const { zone, probability, verdict } = finding;
+  const withForm = 'formPoints' in finding ? finding.withForm : undefined;
   const form = withForm && { width: withForm.width, low: withForm.low, high: withForm.high };
   return {
     ...{ value: zone.width, expanded: expanded(zone), probability, verdict },

@@ -1,6 +1,6 @@
 import type { Block } from './block';
 import type { Axis, Face } from './faces';
-import type { Requirement } from './requirement';
+import type { FlatnessRequirement, Requirement } from './requirement';
 
 /** What the measuring model has to know of a part. */
 export interface Part {
@@ -8,6 +8,8 @@ export interface Part {
   /** The face that the part stands on as datum A. */
   readonly datum: Face;
   readonly requirements: readonly Requirement[];
+  /** Faces that are to be flat by themselves; left out where none is. */
+  readonly flatness?: readonly FlatnessRequirement[];
   /** Faces that are finished and must not be worked. */
   readonly finished: readonly Face[];
   /** The finest roughness Ra, µm, that the drawing asks of the faces; undefined where it asks for none. */

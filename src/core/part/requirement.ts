@@ -1,7 +1,7 @@
 import { areOpposite, type Face } from './faces';
 
-/** What a drawing can ask of a face against a datum face (ISO 1101). */
-export type RequirementKind = 'squareness' | 'parallelism';
+/** What a drawing can ask of a face: against a datum face, or of its form alone (ISO 1101). */
+export type RequirementKind = 'squareness' | 'parallelism' | 'flatness';
 
 /** One line of the drawing: `face` to the datum face, within a zone `tolerance` µm wide. */
 export interface Requirement {
@@ -11,7 +11,23 @@ export interface Requirement {
   readonly tolerance: number;
 }
 
-/** Opposite faces can be asked to be parallel, faces that share an edge to be square. */
-export function kindOf(requirement: Pick<Requirement, 'face' | 'datum'>): RequirementKind {
-  return areOpposite(requirement.face, requirement.datum) ? 'parallelism' : 'squareness';
+/** One line of the drawing: `face` flat within a zone `tolerance` µm wide, whichever way the zone lies. */
+export interface FlatnessRequirement {
+  readonly id: string;
+  readonly face: Face;
+  /** Form has none. */
+  readonly datum?: undefined;
+  readonly tolerance: number;
+}
+
+/** Any line of the drawing. */
+export type AnyRequirement = Requirement | FlatnessRequirement;
+
+/** What a requirement asks, whatever its tolerance. */
+export type Asked = Pick<AnyRequirement, 'face' | 'datum'>;
+
+/** Without a datum a face is to be flat; opposite faces can be parallel, faces that share an edge square. */
+export function kindOf({ face, datum }: Asked): RequirementKind {
+  if (datum === undefined) return 'flatness';
+  return areOpposite(face, datum) ? 'parallelism' : 'squareness';
 }

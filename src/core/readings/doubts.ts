@@ -26,18 +26,33 @@ export function micrometerDoubt(kit: Kit): readonly Component[] {
   ];
 }
 
+/**
+ * The doubt of one reading of a face map by itself, the block standing on jacks: the stand slides over
+ * the plate, so that the plate's rise and fall goes into the reading in full.
+ */
+export function mapDoubt(face: Face, block: Block, kit: Kit): readonly Component[] {
+  const length = Math.max(...axesInFace(face).map((axis) => block.size[axis]));
+  return [
+    ...indicatorDoubt(kit),
+    { cause: 'plate', standard: withinLimits(plateOver(length, kit)) },
+  ];
+}
+
+/** How far the plate rises or falls over `length` mm, either way, µm. */
+function plateOver(length: number, { plate, plateOverall: whole }: Kit): number {
+  return whole ? localFlatness(whole.flatness, whole.diagonal, length) : plate;
+}
+
 /** How the block may sit tilted along the axis of `face`: standard uncertainties in µm per mm. */
 export function sittingDoubt(face: Face, block: Block, kit: Kit): readonly Component[] {
   const length = depthBehind(block, face);
-  const { plateOverall: whole } = kit;
-  const plate = whole ? localFlatness(whole.flatness, whole.diagonal, length) : kit.plate;
   return [
     {
       cause: 'seating',
       standard: kit.seating / length,
       degreesOfFreedom: kit.seatingDegrees,
     },
-    { cause: 'plate', standard: withinLimits(plate) / length },
+    { cause: 'plate', standard: withinLimits(plateOver(length, kit)) / length },
   ];
 }
 
@@ -102,6 +117,20 @@ export function thicknessWarmth(
       if (gradient === undefined) return [];
       return [warmthAlong(axis, taperByWarmth(gradient) * point[axis])];
     });
+}
+
+/**
+ * How far warmth through the block bows `face` at `point`, µm for one standard uncertainty: a round of
+ * the radius 1/k, the same along both axes (`temperature-gradient.ts`).
+ */
+export function bowOfWarmth(face: Face, point: Triple, block: Block, kit: Kit): number {
+  const { axis: through } = outwardNormal(face);
+  return axesInFace(face).reduce((total, axis) => {
+    const gradient = gradientOf(through, axis, block, kit);
+    if (gradient === undefined) return total;
+    const curvature = taperByWarmth(gradient) / gradient.across;
+    return total + (curvature * point[axis] ** 2) / 2;
+  }, 0);
 }
 
 function warmthAlong(axis: Axis, shift: number): SharedDoubt {

@@ -1,5 +1,5 @@
-import type { Finding } from '../../core/inspection/findings';
-import { isPending, type SaidFinding } from '../../core/inspection/said';
+import { type AnyFinding, isPending } from '../../core/inspection/any-finding';
+import type { SaidFinding } from '../../core/inspection/said';
 import { kindOf } from '../../core/part/requirement';
 import { COVERAGE, expanded } from '../../core/statistics/coverage';
 import { coverageFactor } from '../../core/statistics/effective-degrees';
@@ -16,9 +16,9 @@ export const RESULT_COLUMNS = {
   'measured by': 'Who finished them',
   requirement: 'What is asked',
   face: 'The face that it is asked of',
-  datum: 'The face that it refers to',
+  datum: 'The face that it refers to; empty for flatness, which has none',
   'tolerance (µm)': 'Width that the zone may have',
-  'width (µm)': 'Width of the zone that was found, faces taken as planes',
+  'width (µm)': 'Width of the zone that was found, faces taken as planes; of a flatness the minimum zone',
   'expanded uncertainty (µm)': 'U of that width for a coverage of 95.45 %',
   'coverage factor': 'k in U = k·u, by the effective degrees of freedom',
   'width with form (µm)': 'Width with the form that was read; empty where none was',
@@ -33,7 +33,7 @@ export const RESULT_HEADINGS = Object.keys(
 /** An inspection with what it says. */
 export interface InspectionResult {
   readonly inspection: InspectionRecord;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly AnyFinding[];
 }
 
 /** What each inspection says of each requirement, as CSV. */
@@ -57,21 +57,22 @@ function headOf({ entry }: PartRecord, { made, closed }: InspectionRecord): read
 }
 
 /** What was found when the readings were finished, as far as it still holds. */
-function foundThen(inspection: InspectionRecord, { requirement }: Finding): SaidFinding['found'] {
+function foundThen(inspection: InspectionRecord, { requirement }: AnyFinding): SaidFinding['found'] {
   return saidByThisMethod(inspection)?.find((said) => said.requirement === requirement.id)?.found;
 }
 
-function cellsOf(finding: Finding, then: SaidFinding['found']): readonly Cell[] {
+function cellsOf(finding: AnyFinding, then: SaidFinding['found']): readonly Cell[] {
   const { requirement } = finding;
   const { face, datum, tolerance } = requirement;
-  const asked = [kindOf(requirement), face, datum, rounded(tolerance)];
+  const asked = [kindOf(requirement), face, datum ?? '', rounded(tolerance)];
   if (!finding.fixed) return [...asked, '', '', '', '', '', 'not fixed'];
   const { zone } = finding;
   const known = isPending(finding) ? then : finding;
+  const withForm = known && 'withForm' in known ? known.withForm : undefined;
   return [
     ...[...asked, rounded(zone.width), rounded(expanded(zone))],
     rounded(coverageFactor(COVERAGE, zone.degreesOfFreedom)),
-    known?.withForm === undefined ? '' : rounded(known.withForm.width),
+    withForm === undefined ? '' : rounded(withForm.width),
     ...(known === undefined
       ? ['', 'not worked out yet']
       : [rounded(known.probability), known.verdict]),

@@ -11,6 +11,8 @@ import { face, forEach, innerId, text, typedLength } from './pieces';
 
 const requirement = v.strictObject({ id: innerId, face, datum: face, tolerance: typedLength });
 
+const flatness = v.strictObject({ id: innerId, face, tolerance: typedLength });
+
 const sizeLimits = v.strictObject({ lower: typedLength, upper: typedLength });
 
 const finish = v.strictObject({ text, unit: v.picklist(['µm', 'µin']) });
@@ -26,6 +28,12 @@ export const partEntry = v.strictObject({
   requirements: v.pipe(
     v.array(requirement),
     v.check((it) => distinctIds(it), 'Two requirements have one id'),
+  ),
+  flatness: v.exactOptional(
+    v.pipe(
+      v.array(flatness),
+      v.check((it) => distinctIds(it), 'Two requirements have one id'),
+    ),
   ),
   finished: v.array(face),
 });

@@ -4,6 +4,7 @@ import { MethodChanged } from '../record/method-changed';
 import { ChecksSheet } from './checks-sheet';
 import { ComparatorSheet } from './comparator-sheet';
 import { FindingSheet } from './finding-sheet';
+import { FlatnessSheet } from './flatness-sheet';
 import { FormSheet } from './form-sheet';
 import { isOfPair, notFixedGroups } from './not-fixed-groups';
 import { NotFixedSheet } from './not-fixed-sheet';
@@ -44,6 +45,14 @@ export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
                 />
               ),
           )}
+          {answer.flatness.map((finding) => (
+            <FlatnessSheet
+              key={finding.requirement.id}
+              finding={finding}
+              entry={entry}
+              inspection={inspection}
+            />
+          ))}
           {groups.map((group) => (
             <NotFixedSheet
               key={group[0].requirement.id}
@@ -63,7 +72,12 @@ export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
             />
           ))}
           {answer.forms.length > 0 && (
-            <FormSheet forms={answer.forms} part={worked.part} inspection={inspection} />
+            <FormSheet
+              forms={answer.forms}
+              flatness={answer.flatness}
+              part={worked.part}
+              inspection={inspection}
+            />
           )}
           <ChecksSheet answer={answer} inspection={inspection} />
           {answer.comparators.length > 0 && (

@@ -1,16 +1,16 @@
-import type { Requirement } from '../../core/part/requirement';
-import type { PartEntry } from '../../entry/part-entry';
+import type { AnyRequirement } from '../../core/part/requirement';
+import { linesOf, type PartEntry } from '../../entry/part-entry';
 import { RequirementFrame } from '../../widgets/requirement-frame';
 
 interface AskedFrameProps {
-  readonly requirement: Requirement;
+  readonly requirement: AnyRequirement;
   /** What was typed of the part, with the tolerances as they are written. */
-  readonly entry: Pick<PartEntry, 'requirements' | 'datum'>;
+  readonly entry: Pick<PartEntry, 'requirements' | 'flatness' | 'datum'>;
 }
 
 /** A requirement as the drawing writes it, its tolerance as typed. */
 export function AskedFrame({ requirement: { id, face, datum }, entry }: AskedFrameProps) {
-  const typed = entry.requirements.find((requirement) => requirement.id === id)?.tolerance;
+  const typed = linesOf(entry).find((line) => line.id === id)?.tolerance;
   return (
     <RequirementFrame
       face={face}

@@ -1,8 +1,9 @@
+import { isPending } from '../../core/inspection/any-finding';
 import { expanded } from '../../core/statistics/coverage';
 import type { PartEntry } from '../../entry/part-entry';
 import type { Worked } from '../../state/answers';
 import { shop } from '../../state/shop';
-import { awaitsForm, type FixedFinding } from '../../state/zone-form/questions';
+import type { FixedFinding } from '../../state/zone-form/questions';
 import type { InspectionRecord } from '../../store/records';
 import { ZoneScale } from '../../widgets/drawings/zone-scale';
 import { Found } from '../../widgets/found';
@@ -33,7 +34,7 @@ export function FindingSheet({ finding, entry, inspection, worked }: FindingShee
   return (
     <section class="sheet">
       <AskedFrame requirement={requirement} entry={entry} />
-      <Found {...found} unit={deviation} verdict={awaitsForm(finding) ? undefined : verdict} />
+      <Found {...found} unit={deviation} verdict={isPending(finding) ? undefined : verdict} />
       {!hasForm && (
         <ZoneScale
           {...found}

@@ -1,3 +1,5 @@
+import { Fragment } from 'preact';
+import type { FlatnessFinding } from '../../core/inspection/flatness';
 import type { FormAnswer, HeldBy } from '../../core/inspection/forms';
 import type { Part } from '../../core/part/part';
 import { namesWithSign } from '../../entry/reading-names';
@@ -11,12 +13,14 @@ import { WeighedReadings } from './weighed-readings';
 
 interface FormSheetProps {
   readonly forms: readonly FormAnswer[];
+  /** What is asked of the faces, and what was found. */
+  readonly flatness: readonly FlatnessFinding[];
   readonly part: Part | undefined;
   readonly inspection: InspectionRecord;
 }
 
 /** How straight or flat what was read is, crown or hollow, and where it stands highest and lowest. */
-export function FormSheet({ forms, part, inspection }: FormSheetProps) {
+export function FormSheet({ forms, flatness, part, inspection }: FormSheetProps) {
   const { deviation } = shop.value.units;
   const names = namesWithSign(inspection.setups);
   return (
@@ -32,6 +36,15 @@ export function FormSheet({ forms, part, inspection }: FormSheetProps) {
           <dl class="facts">
             <dt>{answer.of === 'line' ? 'Straightness' : 'Flatness'}, minimum zone</dt>
             <dd>{shown(answer.minimumZone, deviation)}</dd>
+            {answer.of === 'face' &&
+              flatness
+                .filter(({ requirement }) => requirement.face === answer.face)
+                .map(({ requirement: { id, tolerance } }) => (
+                  <Fragment key={id}>
+                    <dt>The drawing allows</dt>
+                    <dd>{shown(tolerance, deviation)}</dd>
+                  </Fragment>
+                ))}
             <dt>By least squares</dt>
             <dd>{shown(answer.leastSquares, deviation)}</dd>
             <dt>Highest at</dt>

@@ -1,7 +1,7 @@
+import { allFindings, isPending } from '../../core/inspection/any-finding';
 import { expanded } from '../../core/statistics/coverage';
 import { workOut } from '../../state/answers';
 import { shop } from '../../state/shop';
-import { awaitsForm } from '../../state/zone-form/questions';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { Found } from '../../widgets/found';
 import { standsInWords } from '../../words/verdicts';
@@ -18,12 +18,13 @@ export function WhereItStands({ part, inspection }: WhereItStandsProps) {
   const entry = inspection.closed?.part ?? part.entry;
   const { deviation } = shop.value.units;
   if (answer === undefined) return <p>No answer yet.</p>;
+  const findings = allFindings(answer);
   return (
     <div class="stack">
       <p>
-        <b>{standsInWords(answer.findings)}</b>
+        <b>{standsInWords(findings)}</b>
       </p>
-      {answer.findings.map((finding) => (
+      {findings.map((finding) => (
         <div key={finding.requirement.id} class="standing">
           <AskedFrame requirement={finding.requirement} entry={entry} />
           {finding.fixed ? (
@@ -31,7 +32,7 @@ export function WhereItStands({ part, inspection }: WhereItStandsProps) {
               value={finding.zone.width}
               expanded={expanded(finding.zone)}
               unit={deviation}
-              verdict={awaitsForm(finding) ? undefined : finding.verdict}
+              verdict={isPending(finding) ? undefined : finding.verdict}
             />
           ) : (
             <p class="soft">Not fixed by the readings.</p>

@@ -1,6 +1,11 @@
 import { FACES } from '../../core/part/faces';
 import { fieldKey } from '../../entry/field-keys';
-import { nextRequirement, type PartEntry, type RequirementEntry } from '../../entry/part-entry';
+import {
+  nextFlatness,
+  nextRequirement,
+  type PartEntry,
+  type RequirementEntry,
+} from '../../entry/part-entry';
 import type { Problems } from '../../entry/problems';
 import { newId } from '../../state/shop';
 import { FieldMessage } from '../../widgets/field-message';
@@ -8,6 +13,7 @@ import { LengthField } from '../../widgets/length-field';
 import { RequirementFrame } from '../../widgets/requirement-frame';
 import { SelectField } from '../../widgets/select-field';
 import { faceLabel } from '../../words/faces';
+import { FlatnessFields } from './flatness-fields';
 
 const FACE_OPTIONS = FACES.map((face) => [face, faceLabel(face)] as const);
 
@@ -17,9 +23,9 @@ interface RequirementsSheetProps {
   readonly onChange: (changed: Partial<PartEntry>) => void;
 }
 
-/** Squareness and parallelism as the drawing asks for them. */
+/** Squareness, parallelism and flatness as the drawing asks for them. */
 export function RequirementsSheet({ entry, problems, onChange }: RequirementsSheetProps) {
-  const { requirements } = entry;
+  const { requirements, flatness = [] } = entry;
   const put = (changed: RequirementEntry) =>
     onChange({
       requirements: requirements.map((one) => (one.id === changed.id ? changed : one)),
@@ -27,12 +33,13 @@ export function RequirementsSheet({ entry, problems, onChange }: RequirementsShe
   const remove = (id: string) =>
     onChange({ requirements: requirements.filter((one) => one.id !== id) });
   const add = () => onChange({ requirements: [...requirements, nextRequirement(entry, newId)] });
+  const addFlatness = () => onChange({ flatness: [...flatness, nextFlatness(entry, newId)] });
   return (
     <section class="sheet" aria-labelledby="requirements-heading">
       <h2 id="requirements-heading">What the drawing asks</h2>
       <p class="soft">
-        Faces that share an edge are to be square, opposite ones parallel. The zone is over the full
-        face (ISO 1101).
+        Faces that share an edge are to be square, opposite ones parallel, and any face may have to
+        be flat by itself. The zone is over the full face (ISO 1101).
       </p>
       {requirements.map((requirement) => (
         <RequirementFields
@@ -44,9 +51,15 @@ export function RequirementsSheet({ entry, problems, onChange }: RequirementsShe
           onRemove={() => remove(requirement.id)}
         />
       ))}
-      <button type="button" class="button" onClick={add}>
-        Add a requirement
-      </button>
+      <FlatnessFields entry={entry} problems={problems} onChange={onChange} />
+      <div class="row">
+        <button type="button" class="button" onClick={add}>
+          Add a requirement
+        </button>
+        <button type="button" class="button" onClick={addFlatness}>
+          Add a flatness
+        </button>
+      </div>
     </section>
   );
 }

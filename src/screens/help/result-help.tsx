@@ -8,7 +8,14 @@ import type { HelpTopic } from './topics';
 
 type ResultTopic = Extract<
   HelpTopic,
-  'out of square' | 'doubt' | 'verdict' | 'chance' | 'per 100 mm' | 'high edge' | 'press point'
+  | 'out of square'
+  | 'flatness'
+  | 'doubt'
+  | 'verdict'
+  | 'chance'
+  | 'per 100 mm'
+  | 'high edge'
+  | 'press point'
 >;
 
 const LIMIT = { limit: 5, limitText: 'limit' } as const;
@@ -27,6 +34,16 @@ export function ResultHelp({ topic }: { readonly topic: ResultTopic }) {
             1101). For parallel faces the two planes are parallel to the datum.
           </p>
         </>
+      );
+    case 'flatness':
+      return (
+        <p>
+          The face fits between two parallel planes, laid whichever way brings them closest: how far
+          these are apart is its flatness (ISO 1101; ISO 12781-1, minimum zone). It needs no datum,
+          and says nothing of square or parallel. The places that touch the planes hold them; noise
+          in the readings makes the zone rather too wide, and what lies between the places is not
+          seen.
+        </p>
       );
     case 'doubt':
       return (

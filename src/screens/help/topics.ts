@@ -8,6 +8,7 @@ export const HELP = {
   'face map': 'What does this tell?',
   'assumed parallel': 'What am I saying here?',
   'out of square': 'What is this number?',
+  flatness: 'What is this number?',
   doubt: 'What is ±?',
   verdict: 'What is the verdict?',
   chance: 'What is the chance?',

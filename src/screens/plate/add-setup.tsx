@@ -1,4 +1,4 @@
-import { isUpright, type PairToRead, pairsToRead } from '../../entry/pairs-to-read';
+import { facesToMap, isUpright, type PairToRead, pairsToRead } from '../../entry/pairs-to-read';
 import type { PartEntry } from '../../entry/part-entry';
 import { onAllFourSides } from '../../entry/placings';
 import type { SetupKind } from '../../entry/setup-entry';
@@ -24,9 +24,11 @@ const UPRIGHT_WAYS: readonly Way[] = [
   { name: 'Take as parallel', kinds: ['assumed parallel'] },
 ];
 
+const MAPS: readonly Way[] = [{ name: 'Map of the face, on jacks', kinds: ['face map'] }];
+
 const FACE_WAYS: readonly Way[] = [
   { name: 'Indicator over the face', kinds: ['over the top'] },
-  { name: 'Map of the face, on jacks', kinds: ['face map'] },
+  ...MAPS,
 ];
 
 const LYING_WAYS: readonly Way[] = [{ name: 'Micrometer', kinds: ['micrometer'] }, ...FACE_WAYS];
@@ -64,6 +66,12 @@ export function AddSetup({ entry, inspection }: AddSetupProps) {
           </fieldset>
         );
       })}
+      {facesToMap(entry).map((pair) => (
+        <fieldset key={`map ${pair.faces[0]}`} class="stack">
+          <legend class="small soft">Flatness of the {pair.faces[0]}</legend>
+          <Buttons ways={MAPS} onAdd={(way) => add(way, pair)} />
+        </fieldset>
+      ))}
     </section>
   );
 }

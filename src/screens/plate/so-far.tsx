@@ -1,4 +1,8 @@
-import type { Finding } from '../../core/inspection/findings';
+import {
+  type AnyFinding,
+  type AnyFixedFinding,
+  allFindings,
+} from '../../core/inspection/any-finding';
 import { expanded } from '../../core/statistics/coverage';
 import { type Worked, workOut } from '../../state/answers';
 import { followed } from '../../state/chain';
@@ -23,7 +27,7 @@ interface SoFarProps {
 export function SoFar({ part, inspection, onShow }: SoFarProps) {
   const now = followed(inspection);
   const worked = workOut(now, part.entry);
-  const finding = mostTelling(worked.answer?.findings ?? []);
+  const finding = mostTelling(allFindings(worked.answer));
   const line = lineOf(now, worked, finding);
   return (
     <>
@@ -36,12 +40,10 @@ export function SoFar({ part, inspection, onShow }: SoFarProps) {
   );
 }
 
-type FixedFinding = Extract<Finding, { fixed: true }>;
-
 /** The requirement that is worst off: it decides what happens next. */
-function mostTelling(findings: readonly Finding[]): FixedFinding | undefined {
-  const fixed = findings.filter((finding): finding is FixedFinding => finding.fixed);
-  const share = ({ zone, requirement }: FixedFinding) => zone.width / requirement.tolerance;
+function mostTelling(findings: readonly AnyFinding[]): AnyFixedFinding | undefined {
+  const fixed = findings.filter((finding): finding is AnyFixedFinding => finding.fixed);
+  const share = ({ zone, requirement }: AnyFixedFinding) => zone.width / requirement.tolerance;
   return [...fixed].sort((a, b) => a.probability - b.probability || share(b) - share(a))[0];
 }
 
@@ -56,7 +58,7 @@ const SILENCES: Readonly<Record<NonNullable<Worked['silence']>, string>> = {
 function lineOf(
   inspection: InspectionRecord,
   worked: Worked,
-  finding: FixedFinding | undefined,
+  finding: AnyFixedFinding | undefined,
 ): string {
   const { deviation } = shop.value.units;
   if (finding !== undefined) {

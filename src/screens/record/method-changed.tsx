@@ -1,5 +1,5 @@
 import type { SaidOtherwise } from '../../core/inspection/said';
-import type { PartEntry } from '../../entry/part-entry';
+import { linesOf, type PartEntry } from '../../entry/part-entry';
 import { methodChange } from '../../state/said';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
@@ -33,7 +33,7 @@ export function MethodChanged({ inspection, entry }: MethodChangedProps) {
         </thead>
         <tbody>
           {change.changes.map(({ requirement, before, now }) => {
-            const asked = entry.requirements.find(({ id }) => id === requirement);
+            const asked = linesOf(entry).find(({ id }) => id === requirement);
             return (
               <tr key={requirement}>
                 <th scope="row">

@@ -32,7 +32,7 @@ export function RecordPaper({ paper, part, inspection, links, worked }: RecordPa
   return (
     <article class="record" ref={paper}>
       <header>
-        <p class="record-kind">Inspection record: squareness and parallelism</p>
+        <p class="record-kind">Inspection record: squareness, parallelism and flatness</p>
         <h2 class="record-title">{entry.name.trim() || 'Part without a name'}</h2>
         {part.example && <p>An invented example: no part was measured.</p>}
       </header>

@@ -1,14 +1,19 @@
-import type { Finding } from '../../core/inspection/findings';
-import { isPending } from '../../core/inspection/said';
+import {
+  type AnyFinding,
+  type AnyFixedFinding,
+  allFindings,
+  isPending,
+} from '../../core/inspection/any-finding';
 import { COVERAGE, expanded } from '../../core/statistics/coverage';
 import { coverageFactor } from '../../core/statistics/effective-degrees';
-import type { PartEntry } from '../../entry/part-entry';
+import { linesOf, type PartEntry } from '../../entry/part-entry';
 import type { Worked } from '../../state/answers';
 import { shop } from '../../state/shop';
 import type { FixedFinding } from '../../state/zone-form/questions';
 import type { InspectionRecord } from '../../store/records';
 import { ControlFrame } from '../../widgets/record/control-frame';
 import { requirementName } from '../../words/faces';
+import { mappedInWords } from '../../words/flatness';
 import { withFormInWords } from '../../words/form';
 import { degreesInWords, probabilityInWords, withDoubt } from '../../words/numbers';
 import { factorInWords } from '../../words/record';
@@ -22,15 +27,16 @@ interface RecordResultsProps {
 
 /** Each requirement with what was found. */
 export function RecordResults({ entry, worked }: RecordResultsProps) {
-  const findings = worked.answer?.findings ?? [];
+  const findings = allFindings(worked.answer);
+  const isAsked = linesOf(entry).length > 0;
   return (
     <section>
       <h3>Requirements and results</h3>
       {findings.length === 0 ? (
         <p>
-          {entry.requirements.length === 0
-            ? 'Nothing is asked of the part.'
-            : 'There is no result: the readings do not say anything yet.'}
+          {isAsked
+            ? 'There is no result: the readings do not say anything yet.'
+            : 'Nothing is asked of the part.'}
         </p>
       ) : (
         <>
@@ -59,9 +65,9 @@ export function RecordResults({ entry, worked }: RecordResultsProps) {
   );
 }
 
-function Result({ finding, entry }: { readonly finding: Finding; readonly entry: PartEntry }) {
+function Result({ finding, entry }: { readonly finding: AnyFinding; readonly entry: PartEntry }) {
   const { requirement } = finding;
-  const typed = entry.requirements.find(({ id }) => id === requirement.id)?.tolerance;
+  const typed = linesOf(entry).find(({ id }) => id === requirement.id)?.tolerance;
   return (
     <tr>
       <th scope="row">
@@ -78,20 +84,19 @@ function Result({ finding, entry }: { readonly finding: Finding; readonly entry:
   );
 }
 
-function FixedCells({ finding }: { readonly finding: FixedFinding }) {
-  const { zone, withForm, formPoints, probability, verdict } = finding;
-  const { deviation } = shop.value.units;
+function FixedCells({ finding }: { readonly finding: AnyFixedFinding }) {
+  const { zone, probability, verdict } = finding;
+  const { deviation, size } = shop.value.units;
   const pending = isPending(finding);
   return (
     <>
       <td>
         {withDoubt(zone.width, expanded(zone), deviation)}
-        {formPoints.length > 0 && (
-          <small>
-            {withFormInWords(formPoints.length, withForm && { ...withForm, verdict }, deviation)}
-          </small>
+        {'formPoints' in finding ? (
+          <FormFound finding={finding} />
+        ) : (
+          <small>{mappedInWords(finding, size)}</small>
         )}
-        {finding.assumed && <small>Leans on the faces being taken as parallel.</small>}
       </td>
       <td>
         {factorInWords(coverageFactor(COVERAGE, zone.degreesOfFreedom))} (
@@ -101,6 +106,22 @@ function FixedCells({ finding }: { readonly finding: FixedFinding }) {
       <td>
         <b>{pending ? '…' : VERDICT_LABELS[verdict]}</b>
       </td>
+    </>
+  );
+}
+
+/** What form does to the zone of a plane, and whose word it leans on. */
+function FormFound({ finding }: { readonly finding: FixedFinding }) {
+  const { withForm, formPoints, verdict, assumed } = finding;
+  const { deviation } = shop.value.units;
+  return (
+    <>
+      {formPoints.length > 0 && (
+        <small>
+          {withFormInWords(formPoints.length, withForm && { ...withForm, verdict }, deviation)}
+        </small>
+      )}
+      {assumed && <small>Leans on the faces being taken as parallel.</small>}
     </>
   );
 }

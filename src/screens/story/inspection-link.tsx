@@ -1,3 +1,4 @@
+import { allFindings, isPending } from '../../core/inspection/any-finding';
 import { expanded } from '../../core/statistics/coverage';
 import { workOut } from '../../state/answers';
 import { shop } from '../../state/shop';
@@ -18,7 +19,7 @@ interface InspectionLinkProps {
 export function InspectionLink({ part, inspection }: InspectionLinkProps) {
   const { answer } = workOut(inspection, part.entry);
   const { deviation } = shop.value.units;
-  const findings = answer?.findings ?? [];
+  const findings = allFindings(answer);
   return (
     <article class="sheet">
       <div class="sheet-head">
@@ -41,7 +42,7 @@ export function InspectionLink({ part, inspection }: InspectionLinkProps) {
               ? withDoubt(finding.zone.width, expanded(finding.zone), deviation)
               : 'not fixed'}
           </span>
-          {finding.fixed && <VerdictBadge verdict={finding.verdict} />}
+          {finding.fixed && !isPending(finding) && <VerdictBadge verdict={finding.verdict} />}
         </div>
       ))}
       {answer === undefined && <p class="soft">No answer yet.</p>}

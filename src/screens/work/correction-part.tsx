@@ -20,6 +20,7 @@ import { useBeginReadings } from '../begin-readings';
 import { useGatheredPasses } from '../gathered-passes';
 import { to } from '../paths';
 import { Cautions } from './cautions';
+import { FlattenNotes } from './flatten-notes';
 import { PlanSheet } from './plan-sheet';
 
 interface CorrectionPartProps {
@@ -42,6 +43,7 @@ export function CorrectionPart({ part, inspection, worked, isLast }: CorrectionP
   return (
     <>
       <h2>What to take off</h2>
+      {answer !== undefined && <FlattenNotes flatness={answer.flatness} inspection={inspection} />}
       {share.value === undefined ? (
         <p class="note note-wrong">
           How far a plan is to go is no share of the tolerance.{' '}
@@ -80,6 +82,11 @@ function Advice(props: AdviceProps) {
   const { answer, plans } = props;
   const measured = answer.findings.flatMap((finding) => (finding.fixed ? [finding] : []));
   const { best } = plans;
+  const mapped = answer.flatness.flatMap((finding) => (finding.fixed ? [finding] : []));
+  const areFlat = mapped.every(({ verdict }) => verdict === 'in');
+  if (measured.length === 0 && mapped.length > 0) {
+    return areFlat ? <p class="note">All that has been measured is in: leave it.</p> : null;
+  }
   if (measured.length === 0) {
     return (
       <p class="note">Nothing to advise until a requirement of the drawing has been measured.</p>
@@ -88,8 +95,8 @@ function Advice(props: AdviceProps) {
   if (best.possible && best.steps.length === 0) {
     return (
       <p class="note">
-        Nothing: all that has been measured is within {typedShare.value} % of what the drawing
-        allows, its doubt included.
+        {areFlat ? 'Nothing: all' : 'No wedge: all else'} that has been measured is within{' '}
+        {typedShare.value} % of what the drawing allows, its doubt included.
       </p>
     );
   }
@@ -107,7 +114,7 @@ function Advice(props: AdviceProps) {
   if (allIn) {
     return (
       <>
-        <p class="note">All that has been measured is in: leave it.</p>
+        <p class="note">{areFlat ? 'All' : 'All else'} that has been measured is in: leave it.</p>
         <Fold summary="To bring it closer all the same">
           <div class="stack">{advice}</div>
         </Fold>

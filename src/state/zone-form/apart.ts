@@ -1,14 +1,13 @@
-import type { SimulatedZone } from '../../core/verdict/monte-carlo';
-import { type FixedFinding, zoneQuestion } from './questions';
+import type { Answer, Question } from './questions';
 import { Reckoner } from './reckoner';
 
 /*
- * Zones with form of what nobody looks at: for the list of all parts and for tables. They are worked
- * out in a worker of their own, one after the other, so that nothing on the screen waits for them.
+ * Form of what nobody looks at: for the list of all parts and for tables. It is worked out in a worker
+ * of its own, one question after the other, so that nothing on the screen waits for it.
  */
 
 interface Waiting {
-  resolve(zone: SimulatedZone): void;
+  resolve(answer: Answer): void;
   reject(error: unknown): void;
 }
 
@@ -16,20 +15,20 @@ let waiting: Waiting | undefined;
 let last: Promise<unknown> = Promise.resolve();
 
 const reckoner = new Reckoner(
-  (answer) => {
-    if (answer.kind === 'zone') waiting?.resolve(answer.zone);
-  },
+  (answer) => waiting?.resolve(answer),
   (error) => waiting?.reject(error),
 );
 
-/** The zone of `finding` with its form. */
-export function zoneApart(finding: FixedFinding): Promise<SimulatedZone> {
+/** The answer to `question`, which is of its kind. */
+export function answerApart<Q extends Question>(
+  question: Q,
+): Promise<Extract<Answer, Pick<Q, 'kind'>>> {
   const next = last.then(() => {
-    return new Promise<SimulatedZone>((resolve, reject) => {
+    return new Promise<Answer>((resolve, reject) => {
       waiting = { resolve, reject };
-      reckoner.start(zoneQuestion(finding));
+      reckoner.start(question);
     });
   });
   last = next.catch(() => undefined);
-  return next;
+  return next as Promise<Extract<Answer, Pick<Q, 'kind'>>>;
 }

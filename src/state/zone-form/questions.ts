@@ -1,17 +1,13 @@
 import type { Finding } from '../../core/inspection/findings';
 import type { Seatings } from '../../core/inspection/seatings';
 import type { ToSettleWithForm } from '../../core/inspection/seatings-with-form';
+import type { WideMap } from '../../core/verdict/flatness-conformity';
 import type { SimulatedZone, ZoneToSimulate } from '../../core/verdict/monte-carlo';
 
 export type FixedFinding = Extract<Finding, { fixed: true }>;
 
-/** True while the form is worked out: the verdict on the plane alone may not last. */
-export function awaitsForm({ formPoints, withForm }: FixedFinding): boolean {
-  return formPoints.length > 0 && withForm === undefined;
-}
-
 /** Something to be worked out. */
-export type Question = ZoneQuestion | SeatingsQuestion;
+export type Question = ZoneQuestion | FlatnessQuestion | SeatingsQuestion;
 
 interface Asked {
   /** The requirement that asks: of one requirement only the last question is wanted. */
@@ -26,6 +22,12 @@ interface ZoneQuestion extends Asked {
   readonly zone: ZoneToSimulate;
 }
 
+/** How likely it is that noise alone made a map as wide as it is. */
+interface FlatnessQuestion extends Asked {
+  readonly kind: 'flatness';
+  readonly map: WideMap;
+}
+
 /** How many more seatings would settle it. */
 interface SeatingsQuestion extends Asked {
   readonly kind: 'seatings';
@@ -34,6 +36,7 @@ interface SeatingsQuestion extends Asked {
 
 export type Answer =
   | { readonly kind: 'zone'; readonly key: string; readonly zone: SimulatedZone }
+  | { readonly kind: 'flatness'; readonly key: string; readonly probability: number }
   | { readonly kind: 'seatings'; readonly key: string; readonly seatings: Seatings };
 
 /** How wide the zone of `finding` is with its form. */
@@ -46,6 +49,11 @@ export function zoneQuestion({ requirement, zone, formPoints }: FixedFinding): Z
     tolerance: requirement.tolerance,
   };
   return { kind: 'zone', asker: requirement.id, key: keyOf(asked), zone: asked };
+}
+
+/** How likely it is that a face with the map of `requirement` is flat all the same. */
+export function flatnessQuestion(requirement: string, map: WideMap): FlatnessQuestion {
+  return { kind: 'flatness', asker: requirement, key: keyOf(map), map };
 }
 
 /** What a verdict hangs on besides the finding. */
@@ -67,6 +75,6 @@ export function seatingsQuestion(
 }
 
 /** Infinite degrees become null: they are the only ones that do. */
-function keyOf(asked: ZoneToSimulate | ToSettleWithForm): string {
+function keyOf(asked: ZoneToSimulate | WideMap | ToSettleWithForm): string {
   return JSON.stringify(asked);
 }

@@ -1,10 +1,12 @@
 import { signal } from '@preact/signals';
+import { type FixedFlatness, settledFlatness } from '../../core/inspection/flatness';
 import type { Seatings } from '../../core/inspection/seatings';
 import { decide, type Verdict } from '../../core/verdict/conformity';
 import type { SimulatedZone } from '../../core/verdict/monte-carlo';
 import {
   type Answer,
   type FixedFinding,
+  flatnessQuestion,
   type Grounds,
   type Question,
   seatingsQuestion,
@@ -61,6 +63,17 @@ export function simulatedZone(finding: FixedFinding, grounds: Grounds): JudgedZo
     : { zone, verdict };
 }
 
+/**
+ * The finding of a face that is wider than its tolerance with noise taken account of, as soon as that
+ * is worked out; the same of any other at once.
+ */
+export function simulatedFlatness(finding: FixedFlatness, level: number): FixedFlatness {
+  const { requirement, toSimulate } = finding;
+  if (toSimulate === undefined) return finding;
+  const asked = answerSoFar(flatnessQuestion(requirement.id, toSimulate));
+  return asked?.kind === 'flatness' ? settledFlatness(finding, asked.probability, level) : finding;
+}
+
 /** The answer to `question` where there is one; otherwise it is asked. */
 function answerSoFar(question: Question): Answer | undefined {
   const answer = answers.value.get(question.key);
@@ -72,7 +85,7 @@ function ask(question: Question): void {
   if (waiting.get(question.asker)?.key === question.key) return;
   waiting.set(question.asker, question);
   const underway = reckoner.question;
-  const isLessUrgent = underway?.kind === 'seatings' && question.kind === 'zone';
+  const isLessUrgent = underway?.kind === 'seatings' && question.kind !== 'seatings';
   if (underway?.asker === question.asker || isLessUrgent) reckoner.stop();
   next();
 }
@@ -86,7 +99,7 @@ function next(): void {
 /** Verdicts first: how to settle one can wait. */
 function firstWaiting(): Question | undefined {
   const all = [...waiting.values()];
-  return all.find(({ kind }) => kind === 'zone') ?? all[0];
+  return all.find(({ kind }) => kind !== 'seatings') ?? all[0];
 }
 
 function drop(key: string): void {

@@ -1,10 +1,8 @@
 import type { Face } from '../../core/part/faces';
-import { kindOf, type RequirementKind } from '../../core/part/requirement';
+import { type Asked, kindOf, type RequirementKind } from '../../core/part/requirement';
 import { requirementName } from '../../words/faces';
 
-interface ControlFrameProps {
-  readonly face: Face;
-  readonly datum: Face;
+interface ControlFrameProps extends Asked {
   /** The tolerance as it is to be shown. */
   readonly tolerance: string;
   readonly datumA: Face;
@@ -19,6 +17,7 @@ const CHARACTER = 8.2;
 const SYMBOLS: Readonly<Record<RequirementKind, string>> = {
   squareness: 'M14 5V19M6 19H22',
   parallelism: 'M7 19L13 5M15 19L21 5',
+  flatness: 'M5 18L11 6H23L17 18Z',
 };
 
 /** A requirement as the drawing writes it, in a tolerance frame (ISO 1101) that is a drawing itself. */
@@ -26,8 +25,10 @@ export function ControlFrame({ face, datum, tolerance, datumA }: ControlFramePro
   const kind = kindOf({ face, datum });
   const letter = datum === datumA ? 'A' : datum;
   const middle = tolerance.length * CHARACTER + 16;
-  const last = letter.length * CHARACTER + 16;
-  const width = SYMBOL + middle + last;
+  const end = SYMBOL + middle;
+  const last = letter === undefined ? 0 : letter.length * CHARACTER + 16;
+  const width = end + last;
+  const name = `${requirementName({ face, datum })} within ${tolerance}: ${kind}`;
   return (
     <svg
       class="control-frame"
@@ -35,19 +36,21 @@ export function ControlFrame({ face, datum, tolerance, datumA }: ControlFramePro
       height={HEIGHT}
       viewBox={`0 0 ${width} ${HEIGHT}`}
       role="img"
-      aria-label={`${requirementName({ face, datum })} within ${tolerance}: ${kind}, datum ${letter}`}
+      aria-label={letter === undefined ? name : `${name}, datum ${letter}`}
     >
       <path
         class="control-frame-line"
-        d={`M1 1H${width - 1}V${HEIGHT - 1}H1ZM${SYMBOL} 1V${HEIGHT - 1}M${SYMBOL + middle} 1V${HEIGHT - 1}`}
+        d={`M1 1H${width - 1}V${HEIGHT - 1}H1ZM${SYMBOL} 1V${HEIGHT - 1}${letter === undefined ? '' : `M${end} 1V${HEIGHT - 1}`}`}
       />
       <path class="control-frame-line" d={SYMBOLS[kind]} />
       <text class="control-frame-text" x={SYMBOL + middle / 2} y="17">
         {tolerance}
       </text>
-      <text class="control-frame-text" x={SYMBOL + middle + last / 2} y="17">
-        {letter}
-      </text>
+      {letter !== undefined && (
+        <text class="control-frame-text" x={end + last / 2} y="17">
+          {letter}
+        </text>
+      )}
     </svg>
   );
 }

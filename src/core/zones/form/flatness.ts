@@ -1,4 +1,6 @@
+import { columnsOf } from './columns';
 import { type FormFit, kept, leastSquaresFit } from './form-fit';
+import { minimaxFit } from './minimax/minimax-fit';
 import { type MinimumZone, minimumZoneFit } from './minimum-zone-fit';
 import { type Places, placesOf } from './places';
 import { type FacePoint, numbersOnFace } from './points';
@@ -32,6 +34,19 @@ export function leastSquaresPlane(points: readonly FacePoint[]): FormFit {
 /** The minimum zone planes (MZPL). @throws RangeError as `flatness` does. */
 export function minimumZonePlane(points: readonly FacePoint[]): MinimumZone {
   return minimumZoneFit(...fitted(points));
+}
+
+/**
+ * What gives the width of the minimum zone, µm, for any deviations at the places of `points`, where
+ * these spread over a face and are more than three: for many draws, with the places worked out once.
+ *
+ * @throws RangeError as `flatness` does.
+ */
+export function zoneWidthsAt(points: readonly FacePoint[]): (deviations: Float64Array) => number {
+  const { a, b, c } = placesOf(numbersOnFace(points)).columns;
+  // They stand in lent memory.
+  const columns = columnsOf([a.slice(), b.slice(), c.slice()]);
+  return (deviations) => 2 * minimaxFit(columns, deviations).deviation;
 }
 
 /** The places of the points and the least-squares fit, in lent memory. */
