@@ -1,0 +1,61 @@
+import { expect, type Page, test } from '@playwright/test';
+import { press, type } from './shop-floor';
+
+/** A block whose bottom is to be flat within so many mm, and nothing else, at the plate. */
+async function beginMap(page: Page, within: string): Promise<void> {
+  await page.goto('/');
+  await press(page.getByRole('button', { name: 'New part' }));
+  await type(page, 'Name', 'Flat block');
+  await type(page, 'X, left to right', '60');
+  await type(page, 'Y, front to back', '40');
+  await type(page, 'Z, bottom to top', '90');
+  await press(page.getByRole('button', { name: 'Add a flatness' }));
+  await type(page, 'Flat within', within);
+  await press(page.getByRole('link', { name: 'To the part', exact: true }));
+  await page.getByRole('button', { name: 'Take readings' }).tap();
+}
+
+async function readMap(page: Page, readings: readonly string[]): Promise<void> {
+  for (const [index, reading] of readings.entries()) {
+    await type(page, `Reading at place ${index + 1}`, reading);
+  }
+}
+
+/** A bowl on a slope: x² + y² in steps of the grid, plus 2 µm a column. Its minimum zone is 2 µm. */
+const BOWL = ['2', '3', '6', '1', '2', '5', '2', '3', '6'];
+
+test('a map of nine places tells whether the bottom is flat enough, and the record has it', async ({
+  page,
+}) => {
+  await beginMap(page, '0.003');
+  const sheet = page.getByRole('region', { name: 'Flatness of the bottom', exact: true });
+  await page.getByRole('button', { name: '3 × 3' }).tap();
+  await readMap(page, BOWL.slice(0, 3));
+  await expect(sheet).toContainText('Any three places lie in a plane.');
+  await readMap(page, BOWL);
+  await expect(sheet).toContainText('2.00 ±');
+  await expect(sheet).toContainText('The chance that it meets the drawing is 95 %');
+  await expect(sheet).toContainText('Read at 9 places');
+  await expect(page.getByRole('region', { name: 'Form', exact: true })).toContainText(
+    'The drawing allows3.00 µm',
+  );
+  await page.getByRole('button', { name: 'Finish these readings' }).tap();
+  await page.getByRole('link', { name: 'Record of these readings' }).tap();
+  const record = page.getByRole('article');
+  await expect(record).toContainText('Bottom flat');
+  await expect(
+    record.getByRole('img', { name: 'Bottom flat within 0.003 mm: flatness', exact: true }),
+  ).toBeVisible();
+  await expect(record.getByRole('row', { name: /^Bottom flat/ })).toContainText('2.00 ±');
+});
+
+test('a face that is not flat says what has to come off, and where', async ({ page }) => {
+  await beginMap(page, '0.003');
+  await page.getByRole('button', { name: '3 × 3' }).tap();
+  // Two opposite corners stand 12 µm up: a twist, which no tilt takes away.
+  await readMap(page, ['0', '0', '12', '0', '0', '0', '12', '0', '0']);
+  const sheet = page.getByRole('region', { name: 'Flatness of the bottom', exact: true });
+  await expect(sheet).toContainText('Out');
+  await expect(page.locator('main')).toContainText(/The bottom is out of flat by 12.00 µm/);
+  await expect(page.locator('main')).toContainText('Bottom, place 3; Bottom, place 7');
+});
