@@ -3,7 +3,7 @@ import type { FixedFlatness, FlatnessFinding, MapLack } from '../../core/inspect
 import { type Face, oppositeFace } from '../../core/part/faces';
 import { expanded } from '../../core/statistics/coverage';
 import type { PartEntry } from '../../entry/part-entry';
-import { addSetups } from '../../state/chain';
+import { addSetups } from '../../state/plate-changes';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { ZoneScale } from '../../widgets/drawings/zone-scale';
