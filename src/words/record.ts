@@ -22,7 +22,7 @@ export function factorInWords(factor: number): string {
 
 /** What is taken of the faces between and beyond the places read. */
 export const PLANES_IN_WORDS =
-  'Faces are taken as planes but for the form that was read; the width is that of the zone over the whole face.';
+  'Faces are taken as planes but for the form that was read; the width is that of the zone over the whole face, of a flatness that over the places read.';
 
 /** What is taken of the kit and the material. */
 export function kitAssumptionInWords(material: string): string {

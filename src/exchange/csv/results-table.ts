@@ -18,7 +18,8 @@ export const RESULT_COLUMNS = {
   face: 'The face that it is asked of',
   datum: 'The face that it refers to; empty for flatness, which has none',
   'tolerance (µm)': 'Width that the zone may have',
-  'width (µm)': 'Width of the zone that was found, faces taken as planes; of a flatness the minimum zone',
+  'width (µm)':
+    'Width of the zone that was found, faces taken as planes; of a flatness the minimum zone',
   'expanded uncertainty (µm)': 'U of that width for a coverage of 95.45 %',
   'coverage factor': 'k in U = k·u, by the effective degrees of freedom',
   'width with form (µm)': 'Width with the form that was read; empty where none was',
@@ -57,7 +58,10 @@ function headOf({ entry }: PartRecord, { made, closed }: InspectionRecord): read
 }
 
 /** What was found when the readings were finished, as far as it still holds. */
-function foundThen(inspection: InspectionRecord, { requirement }: AnyFinding): SaidFinding['found'] {
+function foundThen(
+  inspection: InspectionRecord,
+  { requirement }: AnyFinding,
+): SaidFinding['found'] {
   return saidByThisMethod(inspection)?.find((said) => said.requirement === requirement.id)?.found;
 }
 

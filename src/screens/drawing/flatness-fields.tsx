@@ -48,7 +48,6 @@ export function FlatnessFields({ entry, problems, onChange }: FlatnessFieldsProp
               onChoose={(face) => put({ ...one, face })}
             />
             <LengthField
-              wide
               field={fieldKey.tolerance(one.id)}
               label="Flat within"
               typed={one.tolerance}
