@@ -89,7 +89,7 @@ export function flatnessFindings(
   });
 }
 
-/** `finding` with what came of its simulation (`probabilityOfWideMap`). */
+/** `finding` with what came of its simulation (`wideMapDraws`). */
 export function settledFlatness(
   { toSimulate: _, ...finding }: FixedFlatness,
   simulated: number,

@@ -37,8 +37,8 @@ export interface WideMap {
   readonly tolerance: number;
 }
 
-/** They tell a probability near 5 % to 0.002. */
-const DRAWS = 10_000;
+/** So many draws tell a probability near 5 % to 0.002. */
+export const WIDE_MAP_DRAWS = 10_000;
 
 /** That noise may have made the width is no proof that the face is in. */
 const NO_PROOF = 0.5;
@@ -46,38 +46,42 @@ const NO_PROOF = 0.5;
 /**
  * Probability that the true flatness is no more than `tolerance`, from the width of the minimum zone
  * and its standard uncertainty, all in µm (JCGM 106:2012, 7; of first order, GUM 5.1.2). Where the
- * width is above the tolerance this is too little, and `probabilityOfWideMap` tells how much.
+ * width is above the tolerance this is too little, and `wideMapDraws` tells how much.
  */
 export function probabilityOfFlatness(width: number, standard: number, tolerance: number): number {
   return normalBetween(Number.NEGATIVE_INFINITY, tolerance, width, standard);
 }
 
 /**
- * How often a face that is just within the tolerance would come out as wide as the map or wider, of
- * 10 000 simulated maps with normal, independent readings; 0.5 at the most. The same map gives the same
- * answer to the last digit.
+ * How often a face that is just within the tolerance would come out as wide as the map or wider. What
+ * is returned simulates so many maps more, with normal, independent readings, and gives the part of
+ * all so far, 0.5 at the most. The same map gives the same answer to the last digit.
  *
  * @throws RangeError as `flatness` does.
  */
-export function probabilityOfWideMap({ points, standards, width, tolerance }: WideMap): number {
+export function wideMapDraws(map: WideMap): (count: number) => number {
+  const { points, standards, width, tolerance } = map;
   const [high, low] = [tolerance / 2, -tolerance / 2];
   const within = points.map(({ deviation }) => Math.min(high, Math.max(low, deviation)));
-  const random = randomFrom(seedOf(points, standards));
+  const random = randomFrom(seedOf(map));
   const widthOf = zoneWidthsAt(points);
   const readings = new Float64Array(points.length);
+  let draws = 0;
   let asWide = 0;
-  for (let draw = 0; draw < DRAWS; draw += 1) {
-    fillWithNormals(readings, random);
-    for (let i = 0; i < readings.length; i += 1) {
-      readings[i] = within[i]! + standards[i]! * readings[i]!;
+  return (count) => {
+    for (const end = draws + count; draws < end; draws += 1) {
+      fillWithNormals(readings, random);
+      for (let i = 0; i < readings.length; i += 1) {
+        readings[i] = within[i]! + standards[i]! * readings[i]!;
+      }
+      if (widthOf(readings) >= width) asWide += 1;
     }
-    if (widthOf(readings) >= width) asWide += 1;
-  }
-  return Math.min(NO_PROOF, asWide / DRAWS);
+    return Math.min(NO_PROOF, asWide / draws);
+  };
 }
 
 /** The tolerance is left out, so that one is held against the same draws as another. */
-function seedOf(points: readonly FacePoint[], standards: readonly number[]): number {
+function seedOf({ points, standards }: WideMap): number {
   const numbers = points.flatMap(({ u, v, deviation }) => [u, v, deviation]);
   return hashOfNumbers([...numbers, ...standards]);
 }

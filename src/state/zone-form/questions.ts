@@ -7,7 +7,9 @@ import type { SimulatedZone, ZoneToSimulate } from '../../core/verdict/monte-car
 export type FixedFinding = Extract<Finding, { fixed: true }>;
 
 /** Something to be worked out. */
-export type Question = ZoneQuestion | FlatnessQuestion | SeatingsQuestion;
+export type Question = QuestionForWorker | FlatnessQuestion;
+
+export type QuestionForWorker = ZoneQuestion | SeatingsQuestion;
 
 interface Asked {
   /** The requirement that asks: of one requirement only the last question is wanted. */
@@ -23,7 +25,7 @@ interface ZoneQuestion extends Asked {
 }
 
 /** How likely it is that noise alone made a map as wide as it is. */
-interface FlatnessQuestion extends Asked {
+export interface FlatnessQuestion extends Asked {
   readonly kind: 'flatness';
   readonly map: WideMap;
 }

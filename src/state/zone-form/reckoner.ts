@@ -1,7 +1,15 @@
+import { WIDE_MAP_DRAWS, wideMapDraws } from '../../core/verdict/flatness-conformity';
 import { answerTo } from './answer-to';
-import type { Answer, Question } from './questions';
+import type { Answer, FlatnessQuestion, Question, QuestionForWorker } from './questions';
 
-/** Works out one question at a time, in a worker; where there is none, between two frames here. */
+/** Draws in one turn of the page: a few ms on a phone. */
+const DRAWS_AT_ONCE = 200;
+
+/**
+ * Works out one question at a time, in a worker; where there is none, between two frames here. What
+ * a flatness asks is worked out here too, a little at a time: the worker would have to bring along
+ * all of the minimum zone, which the page has.
+ */
 export class Reckoner {
   #worker: Worker | undefined;
   #broken = typeof Worker === 'undefined';
@@ -20,6 +28,10 @@ export class Reckoner {
 
   start(question: Question): void {
     this.#question = question;
+    if (question.kind === 'flatness') {
+      whenIdle(() => this.#simulate(question, wideMapDraws(question.map), WIDE_MAP_DRAWS));
+      return;
+    }
     this.#worker ??= this.#broken ? undefined : this.#open();
     if (this.#worker === undefined) whenIdle(() => this.#workHere(question));
     else this.#worker.postMessage(question);
@@ -55,7 +67,16 @@ export class Reckoner {
     if (question !== undefined) this.start(question);
   }
 
-  #workHere(question: Question): void {
+  #simulate(question: FlatnessQuestion, draw: (count: number) => number, left: number): void {
+    if (this.#question !== question) return;
+    const { kind, key } = question;
+    const probability = draw(DRAWS_AT_ONCE);
+    const after = left - DRAWS_AT_ONCE;
+    if (after > 0) whenIdle(() => this.#simulate(question, draw, after));
+    else this.#finish(() => this.#answered({ kind, key, probability }));
+  }
+
+  #workHere(question: QuestionForWorker): void {
     if (this.#question !== question) return;
     try {
       const answer = answerTo(question);

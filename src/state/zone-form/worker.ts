@@ -3,8 +3,8 @@
  */
 
 import { answerTo } from './answer-to';
-import type { Question } from './questions';
+import type { QuestionForWorker } from './questions';
 
-self.onmessage = ({ data }: MessageEvent<Question>) => {
+self.onmessage = ({ data }: MessageEvent<QuestionForWorker>) => {
   self.postMessage(answerTo(data));
 };
