@@ -11,6 +11,7 @@ describe('a part put into inches', () => {
     ...ENTRY,
     size: { x: mm('50.8'), y: mm('half'), z: mm('') },
     requirements: [asked('right', 'bottom', mm('0.0254')), asked('back', 'bottom', mm(''))],
+    flatness: [{ id: 'flat', face: 'top', tolerance: mm('0.00254') }] as const,
   };
   const converted = partInUnit(entry, 'in');
 
@@ -20,15 +21,16 @@ describe('a part put into inches', () => {
       inch('0.001'),
       inch(''),
     ]);
+    expect(converted.flatness?.map(({ tolerance }) => tolerance)).toEqual([inch('0.0001')]);
   });
 
   it('has all the rest unchanged', () => {
-    const { size, requirements } = entry;
+    const { size, requirements, flatness } = entry;
     const lines = converted.requirements.map((line, index) => ({
       ...line,
       tolerance: requirements[index]!.tolerance,
     }));
-    expect({ ...converted, size, requirements: lines }).toEqual(entry);
+    expect({ ...converted, size, requirements: lines, flatness }).toEqual(entry);
   });
 });
 

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Face } from '../../src/core/part/faces';
-import { blankPart, nextRequirement, type PartEntry } from '../../src/entry/part-entry';
+import {
+  blankPart,
+  nextFlatness,
+  nextRequirement,
+  type PartEntry,
+} from '../../src/entry/part-entry';
 import { countedIds } from './support/ids';
 import { asked, ENTRY } from './support/part';
 import { inch, micro, mm } from './support/typed';
@@ -60,5 +65,16 @@ it('a new part stands on its bottom, with nothing typed', () => {
     datum: 'bottom',
     requirements: [],
     finished: [],
+  });
+});
+
+describe('the next face that is to be flat', () => {
+  it('is the datum first, then any that none is asked of, with the last tolerance again', () => {
+    const newId = countedIds();
+    const first = nextFlatness({ ...ENTRY, datum: 'back' }, newId);
+    expect(first).toEqual({ id: 'id 1', face: 'back', tolerance: mm('') });
+    const flatness = [{ ...first, tolerance: micro('3') }];
+    const second = nextFlatness({ ...ENTRY, datum: 'back', flatness }, newId);
+    expect(second).toEqual({ id: 'id 2', face: 'right', tolerance: micro('3') });
   });
 });

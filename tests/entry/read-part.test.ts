@@ -108,3 +108,23 @@ it('a part without a name is asked for one, and can be measured all the same', (
   expect(told(read.problems)).toEqual({ [fieldKey.name()]: missing('Name it, to find it again') });
   expect(isReady(read)).toBe(true);
 });
+
+describe('a face that is to be flat', () => {
+  const flat = (text: string) =>
+    readPart({ ...ENTRY, flatness: [{ id: 'flat', face: 'bottom', tolerance: mm(text) }] });
+
+  it('is read with its tolerance in µm, and has no datum', () => {
+    expect(flat('0,003').part?.flatness).toEqual([{ id: 'flat', face: 'bottom', tolerance: 3 }]);
+    expect(readPart({ ...ENTRY, flatness: [] }).part).not.toHaveProperty('flatness');
+  });
+
+  it.each([
+    ['', missing('How much does the drawing allow?')],
+    ['0', wrong('A tolerance is above 0')],
+    ['11', wrong('Over 10 mm: check the tolerance and the unit')],
+  ])('within ‘%s’ is left out, and says why', (text, problem) => {
+    const read = flat(text);
+    expect(read.part).not.toHaveProperty('flatness');
+    expect(told(read.problems)).toEqual({ [fieldKey.tolerance('flat')]: problem });
+  });
+});

@@ -23,7 +23,8 @@ import { inspection, part, summary, version } from '../store/support/samples';
 import { saving, startAfresh } from './support/fresh';
 import { BLOCK, compared } from './support/inspections';
 
-const PART = { ...part('p'), entry: BLOCK };
+const FLAT = [{ id: 'bottom flat', face: 'bottom', tolerance: BLOCK.size.x }] as const;
+const PART = { ...part('p'), entry: { ...BLOCK, flatness: FLAT } };
 const OTHER = part('p1', 'Another');
 
 beforeEach(async () => {
@@ -83,6 +84,8 @@ describe('a part', () => {
     expect(copy.entry).toMatchObject({ name: `${BLOCK.name}, copy`, size: BLOCK.size });
     expect(copy.entry.requirements.map(({ face }) => face)).toEqual(['right', 'left']);
     expect(copy.entry.requirements.map(({ id }) => id)).not.toContain('right square');
+    expect(copy.entry.flatness).toMatchObject([{ face: 'bottom', tolerance: BLOCK.size.x }]);
+    expect(copy.entry.flatness?.map(({ id }) => id)).not.toContain('bottom flat');
     await saving('saved');
     const [read] = (await loadChain(copy.id)).records;
     if (read?.kind !== 'inspection') throw new Error('There is no inspection');

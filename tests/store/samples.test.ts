@@ -82,6 +82,11 @@ describe.each(FORMATS)('a shop of format %i', (format) => {
     }
   });
 
+  it('has the faces that are to be flat, once the format had them', () => {
+    const asked = trialBlock()?.entry.flatness?.map(({ face, tolerance }) => [face, tolerance]);
+    expect(asked).toEqual(format === 1 ? undefined : [['right', { text: '3', unit: 'µm' }]]);
+  });
+
   it('lies there untouched until something in it is changed', async () => {
     await openChain(trialBlock()?.id ?? '');
     for (const [key, value] of Object.entries(sample(format))) {
