@@ -20,6 +20,17 @@ export function factorInWords(factor: number): string {
   return rounded(factor, 2);
 }
 
+/** Why there is no result. */
+export function noResultInWords(why = 'nothing read'): string {
+  if (why === 'wrong') {
+    return 'There is no result: something that was typed with the readings cannot be right.';
+  }
+  if (why === 'part' || why === 'kit') {
+    return `There is no result: the figures of the ${why} are not complete.`;
+  }
+  return 'There is no result: the readings do not say anything yet.';
+}
+
 /** What is taken of the faces between and beyond the places read. */
 export const PLANES_IN_WORDS =
   'Faces are taken as planes but for the form that was read; the width is that of the zone over the whole face, of a flatness that over the places read.';

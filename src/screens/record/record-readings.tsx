@@ -69,19 +69,23 @@ function Row({ row, number, inspection, datum }: RowProps) {
       </th>
       <td>
         {KIND_NAMES[row.kind]}
-        {row.turned && <small>plus on its dial is the plunger let out</small>}
-        {row.takenOver !== undefined && (
-          <small>
-            taken over from the readings of {moment(row.takenOver)}: neither face worked since
-          </small>
-        )}
-        {settingsOf(row, datum).map((text) => (
-          <small key={text}>{text}</small>
-        ))}
+        <small>
+          {[...howTaken(row), ...settingsOf(row, datum)].map((text) => `, ${text}`)}
+        </small>
       </td>
       <td>{left === undefined ? said(row.value) : <del>{said(row.value)}</del>}</td>
     </tr>
   );
+}
+
+/** What is to be known of the reading besides where it was taken. */
+function howTaken({ turned, takenOver }: ReadingRow): readonly string[] {
+  return [
+    ...(turned ? ['plus on its dial is the plunger let out'] : []),
+    ...(takenOver === undefined
+      ? []
+      : [`taken over from the readings of ${moment(takenOver)}: neither face worked since`]),
+  ];
 }
 
 /** What the reading was set at, in words. */

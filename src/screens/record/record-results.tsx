@@ -16,7 +16,7 @@ import { requirementName } from '../../words/faces';
 import { mappedInWords } from '../../words/flatness';
 import { withFormInWords } from '../../words/form';
 import { degreesInWords, probabilityInWords, withDoubt } from '../../words/numbers';
-import { factorInWords } from '../../words/record';
+import { factorInWords, noResultInWords } from '../../words/record';
 import { standsInWords, VERDICT_LABELS } from '../../words/verdicts';
 
 interface RecordResultsProps {
@@ -34,16 +34,14 @@ export function RecordResults({ entry, worked }: RecordResultsProps) {
       <h3>Requirements and results</h3>
       {findings.length === 0 ? (
         <p>
-          {isAsked
-            ? 'There is no result: the readings do not say anything yet.'
-            : 'Nothing is asked of the part.'}
+          {isAsked ? noResultInWords(worked.silence) : 'Nothing is asked of the part.'}
         </p>
       ) : (
         <>
           <p>
             <b>{standsInWords(findings)}.</b>
           </p>
-          <table>
+          <table class="record-results">
             <thead>
               <tr>
                 <th scope="col">Requirement</th>
