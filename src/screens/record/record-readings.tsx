@@ -69,9 +69,7 @@ function Row({ row, number, inspection, datum }: RowProps) {
       </th>
       <td>
         {KIND_NAMES[row.kind]}
-        <small>
-          {[...howTaken(row), ...settingsOf(row, datum)].map((text) => `, ${text}`)}
-        </small>
+        <small>{[...howTaken(row), ...settingsOf(row, datum)].map((text) => `, ${text}`)}</small>
       </td>
       <td>{left === undefined ? said(row.value) : <del>{said(row.value)}</del>}</td>
     </tr>

@@ -33,9 +33,7 @@ export function RecordResults({ entry, worked }: RecordResultsProps) {
     <section>
       <h3>Requirements and results</h3>
       {findings.length === 0 ? (
-        <p>
-          {isAsked ? noResultInWords(worked.silence) : 'Nothing is asked of the part.'}
-        </p>
+        <p>{isAsked ? noResultInWords(worked.silence) : 'Nothing is asked of the part.'}</p>
       ) : (
         <>
           <p>
