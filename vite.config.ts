@@ -1,6 +1,7 @@
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import packageJson from './package.json' with { type: 'json' };
+import { lightCharts } from './src/hosting/charts.ts';
 import { pagePolicy, SECURITY_HEADERS } from './src/hosting/headers.ts';
 import { licences } from './src/hosting/licences.ts';
 import { SHARE } from './src/store/shared-file.ts';
@@ -18,10 +19,18 @@ export default defineConfig({
   base,
   define: { __APP_VERSION__: JSON.stringify(packageJson.version) },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  build: {
+    // The scripts of a screen come by its own imports: a link for each of twenty pieces, all put into the
+    // page at the tap that asks for the screen, kept it waiting. src/screens/load-screens.ts loads them ahead instead.
+    modulePreload: {
+      resolveDependencies: (_, pieces, { hostType }) => (hostType === 'js' ? [] : pieces),
+    },
+  },
   preview: { headers: SECURITY_HEADERS },
   plugins: [
     pagePolicy(),
     licences(),
+    lightCharts(),
     VitePWA({
       // The user says when a new version takes over; src/updates.ts registers the worker.
       registerType: 'prompt',

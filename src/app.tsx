@@ -1,6 +1,8 @@
-import { LocationProvider, lazy, Route, Router } from 'preact-iso';
+import { useMemo } from 'preact/hooks';
+import { LocationProvider, lazy, Route, Router, useLocation } from 'preact-iso';
 import { Arrivals } from './screens/arrivals';
 import { BenchScreen } from './screens/bench-screen';
+import { loadScreen } from './screens/load-screens';
 import { Message } from './screens/message';
 import { Notices } from './screens/notices';
 import { ROUTES } from './screens/paths';
@@ -8,35 +10,40 @@ import { ScreenBoundary } from './screens/screen-boundary';
 import { Keypad } from './widgets/keypad';
 
 // The bench is there at once; the other screens come after it, and all of them are kept for offline use.
-const KitScreen = lazy(async () => (await import('./screens/kit/kit-screen')).KitScreen);
-const DrawerScreen = lazy(async () => (await import('./screens/kit/drawer-screen')).DrawerScreen);
-const RatesScreen = lazy(async () => (await import('./screens/rates-screen')).RatesScreen);
-const PartScreen = lazy(async () => (await import('./screens/part-screen')).PartScreen);
-const DrawingScreen = lazy(
-  async () => (await import('./screens/drawing/drawing-screen')).DrawingScreen,
-);
-const PlateScreen = lazy(async () => (await import('./screens/plate/plate-screen')).PlateScreen);
-const FilesScreen = lazy(async () => (await import('./screens/files/files-screen')).FilesScreen);
-const RecordScreen = lazy(
-  async () => (await import('./screens/record/record-screen')).RecordScreen,
-);
-const TableScreen = lazy(async () => (await import('./screens/table/table-screen')).TableScreen);
-const WorkScreen = lazy(async () => (await import('./screens/work/work-screen')).WorkScreen);
-const ComparatorsScreen = lazy(
-  async () => (await import('./screens/comparators-screen')).ComparatorsScreen,
-);
-const CompareScreen = lazy(
-  async () => (await import('./screens/story/compare-screen')).CompareScreen,
-);
+const KitScreen = lazy(loadScreen.kit);
+const DrawerScreen = lazy(loadScreen.drawer);
+const RatesScreen = lazy(loadScreen.rates);
+const PartScreen = lazy(loadScreen.part);
+const DrawingScreen = lazy(loadScreen.drawing);
+const PlateScreen = lazy(loadScreen.plate);
+const FilesScreen = lazy(loadScreen.files);
+const RecordScreen = lazy(loadScreen.record);
+const TableScreen = lazy(loadScreen.table);
+const WorkScreen = lazy(loadScreen.work);
+const ComparatorsScreen = lazy(loadScreen.comparators);
+const CompareScreen = lazy(loadScreen.compare);
 
 function Lost() {
   return <Message title="Highedge" text="There is nothing at this address." />;
+}
+
+/**
+ * Takes the focus off a screen that is about to go. With the focus still in it, the browser would lay
+ * out the old and the new screen together before it takes the old one away.
+ */
+function FocusLeaves() {
+  const { path } = useLocation();
+  useMemo(() => {
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+  }, [path]);
+  return null;
 }
 
 /** Which screen shows at which address. */
 export function App() {
   return (
     <LocationProvider>
+      <FocusLeaves />
       <ScreenBoundary>
         <Router>
           <Route path={ROUTES.bench} component={BenchScreen} />

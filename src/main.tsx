@@ -1,6 +1,7 @@
 import './own-scripts';
 import { render } from 'preact';
 import { App } from './app';
+import { loadAhead } from './screens/load-screens';
 import { followOtherWindows } from './state/follow';
 import { askBeforeLeaving } from './state/leaving';
 import { openShop } from './state/shop';
@@ -11,7 +12,13 @@ import './widgets/styles.css';
 const root = document.getElementById('app');
 if (root === null) throw new Error('The page has no place for the app');
 listenToGauge();
-render(<App />, root);
 void openShop();
 followOtherWindows();
 askBeforeLeaving();
+// In a turn of its own, as nothing is to keep the page from answering for long. Until then the page
+// shows the title band that index.html has.
+setTimeout(() => {
+  render(<App />, root);
+  // Where that does not work, a notice about the missing piece is shown already.
+  loadAhead().catch(() => {});
+});

@@ -8,6 +8,8 @@ import { type Link, latestInspection } from '../state/chain';
 import { closePart, reopenPart } from '../state/inspections';
 import { keepWhatIsSaid } from '../state/said';
 import type { InspectionRecord, PartRecord } from '../store/records';
+import { InTurns } from '../widgets/in-turns';
+import { Later } from '../widgets/later';
 import { Page } from '../widgets/page';
 import { RequirementFrame } from '../widgets/requirement-frame';
 import { sizesInWords } from '../words/sizes';
@@ -51,16 +53,20 @@ function PartOverview({ part, links }: PartOverviewProps) {
     >
       <div class="overview">
         <div class="overview-part">
-          <WhereItIs part={part} />
-          <NextStep part={part} links={links} />
-          <Asked entry={entry} drawing={to.drawing(part.id)} />
-          <PartShelf part={part} links={links} />
+          <InTurns>
+            <WhereItIs part={part} />
+            <NextStep part={part} links={links} />
+            <Asked entry={entry} drawing={to.drawing(part.id)} />
+            <PartShelf part={part} links={links} />
+          </InTurns>
         </div>
         <div class="overview-part">
-          <Story part={part} links={links} />
-          <a class="button" href={to.table(part.id)}>
-            Readings as a table, out and in
-          </a>
+          <Later turns={3}>
+            <Story part={part} links={links} />
+            <a class="button" href={to.table(part.id)}>
+              Readings as a table, out and in
+            </a>
+          </Later>
         </div>
       </div>
     </Page>

@@ -28,8 +28,9 @@ export interface Worked {
 
 const NONE: Problems = new Map();
 
-/** What an answer was worked out from, beside the record of the inspection. */
+/** What an answer was worked out from, beside what was typed. */
 interface Given {
+  readonly leftOut: InspectionRecord['leftOut'];
   readonly part: PartEntry;
   readonly kit: KitEntry;
   readonly level: number | undefined;
@@ -53,8 +54,14 @@ function oncePer<K extends object, V>(read: (entry: K) => V): (entry: K) => V {
   };
 }
 
-/** The same record, part and kit are not worked out twice: records never change, they are replaced. */
-const known = new WeakMap<InspectionRecord, { readonly given: Given; readonly worked: Worked }>();
+/**
+ * The same readings, part and kit are not worked out twice, whatever else of the record has changed,
+ * such as that it is finished: records never change, they are replaced, and share what stays the same.
+ */
+const known = new WeakMap<
+  InspectionRecord['setups'],
+  { readonly given: Given; readonly worked: Worked }
+>();
 
 /**
  * Works an inspection out from what was typed. A finished one is worked out with the part, the kit
@@ -67,9 +74,10 @@ export function workOut(inspection: InspectionRecord, now: PartEntry): Worked {
 /** The same with form left out, which is worked out elsewhere and one part at a time. */
 export function workOutFlat(inspection: InspectionRecord, now: PartEntry): Worked {
   const given = givenFor(inspection, now);
-  const kept = known.get(inspection);
-  const worked = kept && isSame(kept.given, given) ? kept.worked : workOutOf(inspection, given);
-  known.set(inspection, { given, worked });
+  const kept = known.get(inspection.setups);
+  const worked =
+    kept && isSame(kept.given, given) ? kept.worked : workOutOf(inspection.setups, given);
+  known.set(inspection.setups, { given, worked });
   return worked;
 }
 
@@ -78,27 +86,28 @@ export function levelFor(inspection: InspectionRecord, now: PartEntry): number |
   return givenFor(inspection, now).level;
 }
 
-function givenFor({ closed }: InspectionRecord, now: PartEntry): Given {
-  const sums = arithmetic.value;
-  if (closed === undefined) return { part: now, kit: shop.value.kit, level: level.value, sums };
+function givenFor({ closed, leftOut }: InspectionRecord, now: PartEntry): Given {
+  const same = { leftOut, sums: arithmetic.value };
+  if (closed === undefined) return { ...same, part: now, kit: shop.value.kit, level: level.value };
   const { part, kit, level: typed } = closed;
-  return { part, kit, level: typed === undefined ? level.value : readLevel(typed), sums };
+  return { ...same, part, kit, level: typed === undefined ? level.value : readLevel(typed) };
 }
+
+const GIVEN = ['leftOut', 'part', 'kit', 'level', 'sums'] as const;
 
 function isSame(one: Given, other: Given): boolean {
-  const { part, kit, level: least, sums } = other;
-  return one.part === part && one.kit === kit && one.level === least && one.sums === sums;
+  return GIVEN.every((what) => one[what] === other[what]);
 }
 
-function workOutOf(inspection: InspectionRecord, given: Given): Worked {
+function workOutOf(setups: InspectionRecord['setups'], given: Given): Worked {
   const partRead = partOf(given.part);
   const { part } = partRead;
   if (part === undefined || !isReady(partRead)) {
     const silence = anyWaiting(partRead.problems) ? 'waiting' : 'part';
     return { part: undefined, problems: NONE, answer: undefined, silence };
   }
-  const { readings: typed, problems } = readSetups(inspection.setups, part);
-  const readings = typed.filter((reading) => !isLeftOut(reading, inspection));
+  const { readings: typed, problems } = readSetups(setups, part);
+  const readings = typed.filter((reading) => !isLeftOut(reading, given));
   const { kit, problems: kitProblems } = kitOf(given.kit);
   const silent = (silence: NonNullable<Worked['silence']>): Worked => {
     return { part, problems, answer: undefined, silence };
@@ -133,7 +142,7 @@ function hasForm(finding: Finding): boolean {
 }
 
 /** True where the reading was taken out of the reckoning, by itself or with all of its placing. */
-function isLeftOut(reading: Reading, { leftOut = {} }: InspectionRecord): boolean {
+function isLeftOut(reading: Reading, { leftOut = {} }: Given): boolean {
   const names = 'placing' in reading ? [reading.id, sitReading(reading.placing)] : [reading.id];
   return names.some((name) => leftOut[name] !== undefined);
 }

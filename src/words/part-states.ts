@@ -8,7 +8,7 @@ export const STATE_LABELS = {
 
 /** How many parts are in sight, out of how many: '30 of 5,000 parts', '1 part'. */
 export function countInWords(shown: number, found: number): string {
-  const all = found.toLocaleString('en-GB');
+  const all = String(found).replace(/\B(?=(\d{3})+$)/g, ',');
   const parts = found === 1 ? 'part' : 'parts';
   return shown < found ? `${shown} of ${all} ${parts}` : `${all} ${parts}`;
 }

@@ -1,20 +1,23 @@
-const FORM = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
+const MONTHS = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
 
-/** A moment (ISO 8601) as a person says it, in local time. */
+// The browser's own formatters take a phone some 20 ms each to be made, for three words in one language.
+
+/** A moment (ISO 8601) as a person says it, in local time: '5 Mar 2024, 14:07'. */
 export function moment(iso: string): string {
-  return FORM.format(new Date(iso));
+  const at = new Date(iso);
+  const [hour, minute] = [at.getHours(), at.getMinutes()].map((number) =>
+    String(number).padStart(2, '0'),
+  );
+  return `${fullDay(iso)}, ${hour}:${minute}`;
 }
-
-const DAY = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short' });
 
 /** The day of a moment (ISO 8601), short, in local time: '5 Mar'. */
 export function day(iso: string): string {
-  return DAY.format(new Date(iso));
+  const at = new Date(iso);
+  return `${at.getDate()} ${MONTHS[at.getMonth()]}`;
 }
-
-const FULL_DAY = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium' });
 
 /** The day of a moment (ISO 8601) with its year, in local time: '5 Mar 2024'. */
 export function fullDay(iso: string): string {
-  return FULL_DAY.format(new Date(iso));
+  return `${day(iso)} ${new Date(iso).getFullYear()}`;
 }

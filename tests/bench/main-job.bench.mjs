@@ -1,15 +1,19 @@
 // @ts-check
 /**
  * The whole main job, on a processor slowed down four times: from a new part over its readings,
- * verdict and work to the readings after it. Tells each task that keeps the page from answering for
- * more than 50 ms (W3C Long Tasks), and what was being done.
+ * verdict, correction and work to the readings after it, its history, the record for the customer,
+ * and the app opened again. Tells each task that keeps the page from answering for more than 50 ms
+ * (W3C Long Tasks), and what was being done. With `TRACE=some.json` all of it is recorded for the
+ * browser's performance panel, which tells what a task was made of and makes all of them longer.
  */
-import { exit } from 'node:process';
+import { env, exit } from 'node:process';
 import { settle, withApp } from './support/app.mjs';
 import { held } from './support/measure.mjs';
 
 const SLOWDOWN = 4;
 const MOST = 50;
+/** ms that the app has to open, undisturbed. */
+const OPENING = 3000;
 
 /** @typedef {{ start: number, duration: number }} Task ms */
 
@@ -25,23 +29,55 @@ function record() {
   Object.assign(window, { longTasks });
 }
 
+/** The long tasks until now, and none of them again. @param {import('@playwright/test').Page} page */
+async function takeTasks(page) {
+  await settle(page);
+  return page.evaluate(() => {
+    const { longTasks } = /** @type {{ longTasks: Task[] }} */ (/** @type {unknown} */ (window));
+    return longTasks.splice(0).map(({ duration }) => duration);
+  });
+}
+
 /**
  * @param {import('@playwright/test').Page} page
  * @param {(name: string, step: () => Promise<unknown>) => Promise<void>} doing
  */
 async function mainJob(page, doing) {
-  /** @param {string} label @param {string} text */
-  const type = (label, text) =>
-    doing(`type ${label}`, async () => {
-      const field = page.getByRole('textbox', { name: label, exact: true });
-      await field.click();
-      await field.press('ControlOrMeta+a');
-      await field.pressSequentially(text, { delay: 120 });
+  /** Where its middle is on the screen. @param {import('@playwright/test').Locator} locator */
+  const middleOf = async (locator) => {
+    await locator.first().evaluate((element) => {
+      // The keypad would lie over what is to be tapped, and go before the tap is over.
+      if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+      element.scrollIntoView({ block: 'center', behavior: 'instant' });
     });
+    // What it took to find it is no task of the app's.
+    await takeTasks(page);
+    const box = await locator.first().boundingBox();
+    if (box === null) throw new Error(`${locator} is not seen`);
+    return /** @type {const} */ ([box.x + box.width / 2, box.y + box.height / 2]);
+  };
+  /** @param {string} label @param {string} text */
+  const type = async (label, text) => {
+    const middle = await middleOf(page.getByRole('textbox', { name: label, exact: true }));
+    await doing(`type ${label}`, async () => {
+      await page.touchscreen.tap(...middle);
+      await page.keyboard.press('ControlOrMeta+a');
+      await page.keyboard.type(text, { delay: 120 });
+    });
+  };
   /** @param {'button' | 'link'} role @param {string} name */
-  const tap = (role, name) =>
-    doing(`tap ${name}`, () => page.getByRole(role, { name, exact: true }).first().tap());
-  await doing('open the app', () => page.goto('/'));
+  const tap = async (role, name) => {
+    const middle = await middleOf(page.getByRole(role, { name, exact: true }));
+    await doing(`tap ${name}`, () => page.touchscreen.tap(...middle));
+  };
+  /** @param {string} name @param {() => Promise<unknown>} navigate */
+  const open = (name, navigate) =>
+    doing(name, async () => {
+      await navigate();
+      // All that the app does by itself, before anything of Playwright's is put into the page.
+      await page.waitForTimeout(OPENING);
+    });
+  await open('open the app', () => page.goto('/'));
   await tap('button', 'New part');
   await type('Name', 'Trial block');
   await type('X, left to right', '60');
@@ -63,23 +99,35 @@ async function mainJob(page, doing) {
   await tap('button', 'Measure again');
   await type('Right side', '33');
   await type('Left side', '32');
+  await tap('button', 'Finish these readings');
   await tap('link', 'Back to the part');
+  await tap('link', 'Compare two');
+  await tap('link', 'Back to the part');
+  await tap('link', 'Record');
+  await tap('link', 'Back to the part');
+  await tap('link', 'Change');
+  await tap('link', 'Back to the part');
+  await tap('link', 'Show');
+  await open('open the app at the readings', () => page.reload());
+  await tap('link', 'Back to the part');
+  await open('open the app at the part', () => page.reload());
+  await tap('link', 'Back to the bench');
+  await open('open the app at the bench', () => page.reload());
 }
 
 const steps = await withApp(async (page, session) => {
   await page.addInitScript(record);
   await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWDOWN });
+  const browser = page.context().browser();
+  if (env.TRACE) await browser?.startTracing(page, { path: env.TRACE });
   /** @type {{ step: string, tasks: number[] }[]} */
   const done = [];
   await mainJob(page, async (step, work) => {
+    await page.evaluate((name) => console.timeStamp(name), step);
     await work();
-    await settle(page);
-    const tasks = await page.evaluate(() => {
-      const { longTasks } = /** @type {{ longTasks: Task[] }} */ (/** @type {unknown} */ (window));
-      return longTasks.splice(0).map(({ duration }) => duration);
-    });
-    done.push({ step, tasks });
+    done.push({ step, tasks: await takeTasks(page) });
   });
+  if (env.TRACE) await browser?.stopTracing();
   return done;
 });
 

@@ -114,13 +114,13 @@ test.describe('a gauge with a cable', () => {
       open = resolve;
     });
     await page.goto('/?example');
+    await expect(field(page, 'Right side')).toBeFocused();
     await page.route(/plate-screen-.*\.js/, async (route) => {
       await held;
       await route.continue();
     });
-    await expect(field(page, 'Right side')).toBeFocused();
     await page.reload({ waitUntil: 'commit' });
-    await page.waitForFunction(() => document.querySelector('#app > *') !== null);
+    await page.waitForFunction(() => document.querySelector('.notices') !== null);
     await fromCable(page, '41.5', ['Enter']);
     open();
     await expect(field(page, 'Right side')).toHaveValue('41.5');

@@ -5,7 +5,7 @@ import { startServer } from './server';
 test('the page opens and shows the name', async ({ page }) => {
   await page.goto('/');
   await expect(page).toHaveTitle(/Highedge/);
-  await expect(page.locator('#app')).toContainText('Highedge');
+  await expect(page.getByRole('button', { name: 'New part' })).toBeVisible();
 });
 
 test('the manifest names icons that exist', async ({ page, request, baseURL }) => {
@@ -26,7 +26,7 @@ test('after the first visit the page opens with the network off', async ({ page,
   await untilReadyForOffline(page);
   await context.setOffline(true);
   await page.reload();
-  await expect(page.locator('#app')).toContainText('Highedge');
+  await expect(page.getByRole('button', { name: 'New part' })).toBeVisible();
 });
 
 test('after the first visit any address opens with the server gone', async ({ page }) => {
@@ -38,7 +38,7 @@ test('after the first visit any address opens with the server gone', async ({ pa
     await server.stop();
   }
   await page.reload();
-  await expect(page.locator('#app')).toContainText('Highedge');
+  await expect(page.getByRole('button', { name: 'New part' })).toBeVisible();
   await page.goto(`${server.url}?example`);
   await expect(page.locator('#app')).toContainText('Example block');
 });

@@ -8,6 +8,7 @@ import { closeInspection } from '../../state/inspections';
 import { askToKeep } from '../../state/keeping';
 import { changeSetup, changeSetups } from '../../state/plate-changes';
 import type { InspectionRecord, PartRecord } from '../../store/records';
+import { Later } from '../../widgets/later';
 import { GuideWhenShown } from '../example/guide-when-shown';
 import { to } from '../paths';
 import { AddSetup } from './add-setup';
@@ -102,28 +103,30 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
           </button>
         </p>
       )}
-      {closed === undefined ? (
-        <>
-          <AddSetup entry={part.entry} inspection={inspection} />
-          <button
-            type="button"
-            class="button"
-            disabled={answer === undefined}
-            onClick={() => {
-              closeInspection(inspection, part.entry);
-              // From now on there is something to lose.
-              void askToKeep();
-            }}
-          >
-            Finish these readings
-          </button>
-        </>
-      ) : (
-        <div class="note">
-          Finished. <a href={to.record(part.id, inspection.id)}>Record of these readings</a>{' '}
-          {part.closed === undefined && <OpenAgain inspection={inspection} />}
-        </div>
-      )}
+      <Later turns={1}>
+        {closed === undefined ? (
+          <>
+            <AddSetup entry={part.entry} inspection={inspection} />
+            <button
+              type="button"
+              class="button"
+              disabled={answer === undefined}
+              onClick={() => {
+                closeInspection(inspection, part.entry);
+                // From now on there is something to lose.
+                void askToKeep();
+              }}
+            >
+              Finish these readings
+            </button>
+          </>
+        ) : (
+          <div class="note">
+            Finished. <a href={to.record(part.id, inspection.id)}>Record of these readings</a>{' '}
+            {part.closed === undefined && <OpenAgain inspection={inspection} />}
+          </div>
+        )}
+      </Later>
     </div>
   );
 }

@@ -5,6 +5,7 @@ import { inspectionIn, type Link } from '../../state/chain';
 import { keepWhatIsSaid } from '../../state/said';
 import { setWho, who } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
+import { InTurns } from '../../widgets/in-turns';
 import { Page } from '../../widgets/page';
 import { canShare, shareFile } from '../../widgets/share-file';
 import { TextField } from '../../widgets/text-field';
@@ -54,32 +55,34 @@ function RecordPage({ part, inspection, links }: RecordPageProps) {
       opened={units.panel}
       wide
     >
-      <section class="sheet no-print" aria-label="Record as a file">
-        <div class="row">
-          <button type="button" class="button button-main" onClick={() => window.print()}>
-            Print, or save as PDF
-          </button>
-          <button type="button" class="button" onClick={share}>
-            {canShare('record.html', 'text/html') ? 'Share as a file' : 'Save as a file'}
-          </button>
-        </div>
-        <p class="soft small">The file is a page of its own that any browser opens and prints.</p>
-        {inspection.closed === undefined ? (
-          <>
-            <TextField id="who" label="Measured by" text={who.value} onText={setWho} />
-            <p class="note">
-              These readings are still open. Once they are finished the record stands as it is.
-            </p>
-          </>
-        ) : null}
-      </section>
-      <RecordPaper
-        paper={paper}
-        part={part}
-        inspection={inspection}
-        links={links}
-        worked={workOut(inspection, part.entry)}
-      />
+      <InTurns>
+        <section class="sheet no-print" aria-label="Record as a file">
+          <div class="row">
+            <button type="button" class="button button-main" onClick={() => window.print()}>
+              Print, or save as PDF
+            </button>
+            <button type="button" class="button" onClick={share}>
+              {canShare('record.html', 'text/html') ? 'Share as a file' : 'Save as a file'}
+            </button>
+          </div>
+          <p class="soft small">The file is a page of its own that any browser opens and prints.</p>
+          {inspection.closed === undefined ? (
+            <>
+              <TextField id="who" label="Measured by" text={who.value} onText={setWho} />
+              <p class="note">
+                These readings are still open. Once they are finished the record stands as it is.
+              </p>
+            </>
+          ) : null}
+        </section>
+        <RecordPaper
+          paper={paper}
+          part={part}
+          inspection={inspection}
+          links={links}
+          worked={workOut(inspection, part.entry)}
+        />
+      </InTurns>
     </Page>
   );
 }

@@ -53,6 +53,11 @@ export function axisRange({ points, levels }: ChartData): readonly [number, numb
   return [least - room, greatest + room];
 }
 
+/** A number of the axis, without idle zeros and with a true minus sign. */
+export function axisNumber(value: number): string {
+  return String(Number(value.toFixed(6))).replace('-', '−');
+}
+
 /** Where marks stand along the chart: those before the same point share the room before it. */
 export function markPlaces(marks: readonly ChartMark[]): readonly number[] {
   return marks.map(({ before }, index) => {

@@ -1,6 +1,6 @@
 import UPlot from 'uplot';
 import 'uplot/dist/uPlot.min.css';
-import { axisRange, type ChartData } from './chart-data';
+import { axisNumber, axisRange, type ChartData } from './chart-data';
 import { drawLevels, drawMarks, drawPoints, type Pens } from './chart-marks';
 
 /** A chart that is on the screen. */
@@ -44,7 +44,13 @@ export function drawChart(
           incrs: STEPS,
           values: (_, splits) => splits.map((place) => data.points[place]?.name ?? ''),
         },
-        { ...axisPens(root), size: 56, label: data.unit, labelSize: 20 },
+        {
+          ...axisPens(root),
+          size: 56,
+          label: data.unit,
+          labelSize: 20,
+          values: (_, splits) => splits.map(axisNumber),
+        },
       ],
       hooks: {
         draw: [

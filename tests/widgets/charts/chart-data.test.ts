@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  axisNumber,
   axisRange,
   type ChartData,
   markPlaces,
@@ -54,4 +55,15 @@ it('a part of a chart has the points, levels and marks of its own', () => {
   expect(part.levels).toEqual([{ value: 9, from: 0, to: 1, kind: 'limit' }]);
   expect(part.marks).toEqual([{ before: 1, text: 'before 3' }]);
   expect(partOfChart(data, 9, 5)).toEqual(data);
+});
+
+it('numbers of the axis have as many digits as they need', () => {
+  expect([0, -0, 2.5, -10, 0.1 + 0.2, 0.00004].map(axisNumber)).toEqual([
+    '0',
+    '0',
+    '2.5',
+    '−10',
+    '0.3',
+    '0.00004',
+  ]);
 });
