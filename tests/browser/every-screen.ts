@@ -74,6 +74,18 @@ async function aPartWithMore(page: Page, look: Look): Promise<void> {
     await type(page, `Reading at place ${index + 1}`, text);
   }
   await look('plate, mapped');
+  await press(page.getByRole('link', { name: 'Back to the part' }));
+  await press(page.getByRole('link', { name: 'Change' }));
+  // The bottom first, which is not mapped, and then the right, which is.
+  await press(page.getByRole('button', { name: 'Add a flatness' }));
+  await press(page.getByRole('button', { name: 'Add a flatness' }));
+  await page.getByRole('textbox', { name: 'Flat within' }).first().fill('0.001');
+  await page.getByRole('textbox', { name: 'Flat within' }).last().fill('0.001');
+  await look('drawing, flatness');
+  await press(page.getByRole('link', { name: 'To the part', exact: true }));
+  await press(page.getByRole('link', { name: 'Go on with the readings' }));
+  await openFolds(page);
+  await look('plate, flatness');
 }
 
 /** Parts that were read and lapped many times: charts, passes and what the comparators did. */

@@ -6,6 +6,7 @@ import { inspect } from '../../../src/core/inspection/inspect';
 import { axesInFace } from '../../../src/core/part/faces';
 import type { Part } from '../../../src/core/part/part';
 import { sitReading } from '../../../src/core/readings/unknowns';
+import { wideMapDraws } from '../../../src/core/verdict/flatness-conformity';
 import { anyWrong, type Problems } from '../../../src/entry/problems';
 import { readKit } from '../../../src/entry/read-kit';
 import { readPart } from '../../../src/entry/read-part';
@@ -52,6 +53,17 @@ export function outcomeOf(typed: TypedInspection): Outcome {
       'no doubt',
       zone.parts.filter(({ standard }) => standard < 0),
     );
+  }
+  for (const finding of answer.flatness) {
+    if (!finding.fixed) continue;
+    const { zone, probability, toSimulate } = finding;
+    const simulated = toSimulate === undefined ? 0 : wideMapDraws(toSimulate)(20);
+    const chances = [probability, simulated];
+    none(
+      'no chance of flatness',
+      chances.filter((chance) => !(chance >= 0 && chance <= 1)),
+    );
+    none('no flatness', zone.width >= 0 && zone.standard >= 0 ? [] : [zone.width, zone.standard]);
   }
   const steps = plansOf(advice.plans).flatMap((plan) => plan.steps);
   none('stock put on', steps.map(({ removal }) => leastOf(removal, part)).filter(isBelowNothing));

@@ -127,6 +127,13 @@ function somePart(hand: Hand, size: Size): PartEntry {
       datum: pick(hand, ...FACES),
       tolerance: typed(hand, chance(hand, 3) ? ofAnySize(hand, 0.01, 10_000) : whole(hand, 1, 50)),
     })).filter(({ face, datum }) => hand.careless || face !== datum),
+    ...(chance(hand, 2) && {
+      flatness: FACES.filter(() => chance(hand, 3)).map((face) => ({
+        id: `flatness ${face}`,
+        face,
+        tolerance: typed(hand, chance(hand, 3) ? ofAnySize(hand, 0.01, 10_000) : whole(hand, 1, 9)),
+      })),
+    }),
     finished: FACES.filter(() => chance(hand, 4)),
   };
 }
