@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import { readCsv } from '../exchange/csv/read-csv';
 import { type TableKind, tableKind } from '../exchange/csv/table-kind';
+import { tableText } from '../exchange/csv/table-text';
 import type { PartRecord } from '../store/records';
 import { parts } from './shop';
 
@@ -20,7 +21,7 @@ const BEGINNING = 20_000;
  * @throws FileRefused where it is a table that cannot be taken.
  */
 export async function openTable(file: File): Promise<OpenedTable | undefined> {
-  const beginning = await file.slice(0, BEGINNING).text();
+  const beginning = await tableText(file.slice(0, BEGINNING));
   const [headings] = beginning.split(/\r\n|\r|\n/, 1);
   if (!isText(beginning) || beginning.trimStart().startsWith('{')) return undefined;
   const [head] = readCsv(headings ?? '');
@@ -28,7 +29,7 @@ export async function openTable(file: File): Promise<OpenedTable | undefined> {
   // Results are told by their headings, however many there are.
   const kind = tableKind([head]);
   if (kind.kind === 'results') return { name: file.name, text: '', kind };
-  const text = await file.text();
+  const text = await tableText(file);
   return { name: file.name, text, kind: tableKind(readCsv(text)) };
 }
 

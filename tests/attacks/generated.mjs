@@ -2,7 +2,7 @@
 /**
  * Attacks the app with generated input, far more of it than the check does: readings that no shop
  * would take, `npm run attack:readings -- --count 100000 --seed 1`, or files to be imported, `npm run
- * attack:imports`. A failure tells its seed.
+ * attack:imports` for backups and `attack:tables` for CSV. A failure tells its seed.
  */
 import { spawnSync } from 'node:child_process';
 import { env, execPath, exit } from 'node:process';

@@ -1,9 +1,10 @@
-import { env } from 'node:process';
+import { env, memoryUsage } from 'node:process';
 import { Readable } from 'node:stream';
 import { buffer } from 'node:stream/consumers';
-import { createGzip } from 'node:zlib';
+import { constants, createGzip, deflateRawSync } from 'node:zlib';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { headLine } from '../../src/exchange/backup/format';
 import { linesOf } from '../../src/exchange/backup/lines';
 import { readBackup } from '../../src/exchange/backup/read-backup';
 import { FileRefused } from '../../src/exchange/file-refused';
@@ -56,6 +57,44 @@ function bomb(gigabytes: number, letters: string): Promise<Buffer> {
 test('a line without end is refused long before it is unpacked', async () => {
   const file = new Blob([new Uint8Array(await bomb(0.5, 'x'))]);
   await expect(linesOf(file).next()).rejects.toThrow('A line in it is longer than any record');
+});
+
+/** The same made at once: a head, and a megabyte packed by itself over and over. Its end is never reached. */
+function repeatedBomb(gigabytes: number, line: string): Blob {
+  const packed = (text: string) =>
+    new Uint8Array(deflateRawSync(text, { finishFlush: constants.Z_FULL_FLUSH }));
+  const piece = packed(line.repeat((1 << 20) / line.length));
+  const gzip = new Uint8Array([0x1f, 0x8b, 8, 0, 0, 0, 0, 0, 0, 3]);
+  const head = packed(headLine({ made: '2024-03-05T14:07:00.000Z', app: '0.1.0' }));
+  return new Blob([gzip, head, ...Array.from({ length: gigabytes * 1024 }, () => piece)]);
+}
+
+test('a bomb of five gigabytes is refused in little memory, long before its end', async () => {
+  const line = `${' '.repeat((1 << 19) - 1)}\n`;
+  const file = repeatedBomb(5, line);
+  expect(file.size).toBeLessThan(10_000_000);
+  const held = () => memoryUsage().heapUsed + memoryUsage().external;
+  const before = held();
+  let [bytes, most] = [0, 0];
+  const unpack = async () => {
+    for await (const { length } of linesOf(file)) {
+      bytes += length + 1;
+      most = Math.max(most, held() - before);
+    }
+  };
+  await expect(unpack()).rejects.toThrow('It unpacks to more than any backup holds');
+  expect(most).toBeGreaterThan(0);
+  expect(most).toBeLessThan(400_000_000);
+  expect(bytes).toBeLessThan(1e9);
+});
+
+test('a bomb of lines that are no records is refused after a few', async () => {
+  let lines = 0;
+  const read = async () => {
+    for await (const { ok } of readBackup(repeatedBomb(5, '{"a":1},\n'))) lines += ok ? 0 : 1;
+  };
+  await expect(read()).rejects.toThrow('None of its records can be read');
+  expect(lines).toBe(1000);
 });
 
 test('lines without end are refused where a backup would have ended', async () => {

@@ -7,6 +7,7 @@ import { readCsv } from '../../src/exchange/csv/read-csv';
 import { readReadings } from '../../src/exchange/csv/read-readings';
 import { readingsCsv } from '../../src/exchange/csv/readings-table';
 import { resultsCsv } from '../../src/exchange/csv/results-table';
+import { tableText } from '../../src/exchange/csv/table-text';
 import { writeCsv } from '../../src/exchange/csv/write-csv';
 import { workOut } from '../../src/state/answers';
 import { countedIds as ids } from '../entry/support/ids';
@@ -18,9 +19,30 @@ import { inspection, part } from '../store/support/samples';
 /** As any program would read it. */
 const parsed = (csv: string): string[][] => parse(csv, { bom: true });
 
+/** Texts of the signs that matter to a spreadsheet, and others. */
+const nasty = fc.oneof(
+  fc.string(),
+  fc
+    .array(
+      fc.constantFrom(
+        ...'=+-@＝＋－＠\t\r\n;,|"\' ',
+        'a',
+        '1',
+        'cmd',
+        'HYPERLINK("x")',
+        '<b>',
+        'ä',
+      ),
+      { maxLength: 12 },
+    )
+    .map((pieces) => pieces.join('')),
+);
+
 describe('a table', () => {
   it('is read by a general reader as it was written, whatever stands in it', () => {
-    const text = fc.string({ unit: 'grapheme' }).filter((one) => !/^[=+\-@\t\r\n]/.test(one));
+    const text = fc
+      .string({ unit: 'grapheme' })
+      .filter((one) => !/[=+\-@＝＋－＠\t\r\n]/.test(one));
     fc.assert(
       fc.property(fc.array(fc.tuple(text, fc.integer(), text), { minLength: 1 }), (rows) => {
         const csv = writeCsv(['a', 'b', 'c'], rows);
@@ -30,7 +52,19 @@ describe('a table', () => {
   });
 
   it('runs nothing: text that begins as a formula is shown, and negative numbers stay numbers', () => {
-    const harmful = ['=1+1', '+1', '-1+cmd', '@SUM(A1)', '\t=1', '\r=1', '=1\nmore', '-3'];
+    const signs = [
+      '=1+1',
+      '+1',
+      '-1+cmd',
+      '@SUM(A1)',
+      '=1\nmore',
+      '-3',
+      '＝1+1',
+      '＋1',
+      '－1',
+      '＠A1',
+    ];
+    const harmful = [...signs, ' =1', '"=1', "'=1", '\tmore', '\rmore', '\nmore'];
     const [, ...rows] = parsed(
       writeCsv(
         ['a', 'b'],
@@ -40,12 +74,25 @@ describe('a table', () => {
     expect(rows).toEqual(harmful.map((one) => [`'${one}`, '-3.25']));
   });
 
+  it('runs nothing either where a spreadsheet parts cells by other marks, and passes over the quotes', () => {
+    fc.assert(
+      fc.property(fc.array(fc.tuple(nasty, fc.double(), nasty), { minLength: 1 }), (rows) => {
+        const csv = writeCsv(['a', 'b', 'c'], rows);
+        const pieces = csv.slice(1).split(/[;\t\r\n]/);
+        const cells = parsed(csv).flatMap(([first = '', , third = '']) => [first, third]);
+        for (const cell of [...pieces, ...cells]) {
+          expect(cell.replace(/^["\s]+/, '')).not.toMatch(/^[=+\-@＝＋－＠]/);
+        }
+        for (const [, number = ''] of parsed(csv).slice(1)) expect(number).not.toContain("'");
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   it('comes back as the same text', () => {
     fc.assert(
-      fc.property(fc.array(fc.tuple(fc.string(), fc.constant('x')), { minLength: 1 }), (rows) => {
-        const same = rows.map(
-          ([text, x]) => [text.replace(/\r\n?/g, '\n').replace(/^'/, ''), x] as const,
-        );
+      fc.property(fc.array(fc.tuple(nasty, fc.constant('x')), { minLength: 1 }), (rows) => {
+        const same = rows.map(([text, x]) => [text.replace(/\r\n?/g, '\n'), x] as const);
         const read = readCsv(writeCsv(['a', 'b'], same));
         expect(read.slice(1).map(({ cells }) => cells[0])).toEqual(same.map(([text]) => text));
       }),
@@ -122,6 +169,17 @@ describe('a table from elsewhere', () => {
     });
   });
 
+  it('loses no reading that stands at the same height of the same placing', () => {
+    const { setups, count } = read(
+      'face,height (mm),placing,reading (µm)\nright,10,1,4\nright,10,1,5\nright,20,1,6\nright,10,1,7',
+    );
+    expect(count).toBe(4);
+    const [column] = setups;
+    if (column?.kind !== 'column') throw new Error('It is a column');
+    const taken = column.placings.flatMap(({ readings }) => Object.values(readings));
+    expect(taken.map(({ text }) => text).filter(Boolean)).toEqual(['4', '6', '5', '7']);
+  });
+
   it('has every bad row named by its line, and the good ones taken', () => {
     const bad = read(
       [
@@ -142,6 +200,65 @@ describe('a table from elsewhere', () => {
       { line: 6, message: expect.stringContaining('‘ten’ under ‘height’') },
       { line: 7, message: 'Nothing stands under ‘reading’' },
     ]);
+  });
+});
+
+describe('a table that no shop would take', () => {
+  const HEAD = 'face,height (mm),placing,reading (µm)';
+  const read = (text: string) => {
+    const [head, ...rows] = readCsv(text);
+    return readReadings(rows, head!.cells.map(matchHeading), ids());
+  };
+
+  it('of a million columns is refused', () => {
+    expect(() => readCsv(`face${','.repeat(1_000_000)}`)).toThrow('more columns than any table');
+  });
+
+  it('of more rows or letters than any is refused', () => {
+    expect(() => readCsv('a,b\n'.repeat(5002))).toThrow('more rows than are taken');
+    expect(() => readCsv('x'.repeat(2_000_001))).toThrow('more rows than are taken');
+  });
+
+  it('of a column with heights and placings without end is refused', () => {
+    const rows = Array.from({ length: 400 }, (_, at) => `right,${at},${at},1`);
+    expect(() => read([HEAD, ...rows].join('\n'))).toThrow('400 heights at 400 placings');
+  });
+
+  it('has a cell without end told by its line, in few words', () => {
+    const { count, problems } = read(`${HEAD}\nright,1,1,${'9'.repeat(100_000)}\nright,2,1,4`);
+    expect(count).toBe(1);
+    expect(problems).toEqual([{ line: 2, message: 'A cell in it has more than 1000 characters' }]);
+  });
+
+  it('with a name that every object answers to as a unit has a column of no meaning', () => {
+    for (const name of ['constructor', 'toString', '__proto__', 'hasOwnProperty']) {
+      expect(matchHeading(`reading (${name})`)).toBeUndefined();
+    }
+  });
+});
+
+describe('the letters of a table', () => {
+  const TEXT = 'face,reading (µm)\nright,4\n';
+  const wide = (order: 'le' | 'be') => {
+    const bytes = Buffer.from(`\uFEFF${TEXT}`, 'utf16le');
+    return new Uint8Array(order === 'le' ? bytes : bytes.swap16());
+  };
+
+  it.each([
+    ['UTF-8', new TextEncoder().encode(TEXT)],
+    ['UTF-8 with its mark', new TextEncoder().encode(`\uFEFF${TEXT}`)],
+    ['UTF-16', wide('le')],
+    ['UTF-16 the other way round', wide('be')],
+    ['those of Windows', new Uint8Array(Buffer.from(TEXT, 'latin1'))],
+  ])('may be %s', async (_, bytes) => {
+    const [head, row] = readCsv(await tableText(new Blob([bytes])));
+    expect(matchHeading(head!.cells[1]!)).toEqual({ column: 'reading', unit: 'µm' });
+    expect(row!.cells).toEqual(['right', '4']);
+  });
+
+  it('are not read where there are more than any table has', async () => {
+    const endless = { size: 9e9, arrayBuffer: () => Promise.reject(new Error('It was read')) };
+    await expect(tableText(endless as unknown as Blob)).rejects.toThrow('more rows than are taken');
   });
 });
 

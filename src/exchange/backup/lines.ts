@@ -5,20 +5,32 @@ import { FileRefused } from '../file-refused';
  * unpack to more than the device can hold.
  */
 
-/** Characters that a line, and bytes that a whole file, may have once unpacked. */
 export interface UnpackLimits {
+  /** Characters that a line may have. */
   readonly line: number;
+  /** Bytes that the whole file may have once unpacked. */
   readonly bytes: number;
+  /** Bytes that each packed one may come to, once all are more than `unasked`. */
+  readonly ratio: number;
+  readonly unasked: number;
 }
 
-const USUAL: UnpackLimits = { line: 4_000_000, bytes: 4_000_000_000 };
+/** Records pack to a tenth or a fiftieth; what packs much better repeats itself without end. */
+const USUAL: UnpackLimits = {
+  ...{ line: 4_000_000, bytes: 4_000_000_000, ratio: 100, unasked: 50_000_000 },
+};
 
 /**
  * The lines of a text file, packed with gzip or not.
  *
  * @throws FileRefused where it is damaged, no text, or beyond the limits.
  */
-export async function* linesOf(file: Blob, limits = USUAL): AsyncGenerator<string> {
+export async function* linesOf(
+  file: Blob,
+  chosen: Partial<UnpackLimits> = {},
+): AsyncGenerator<string> {
+  const limits = { ...USUAL, ...chosen };
+  const most = Math.min(limits.bytes, Math.max(limits.unasked, limits.ratio * file.size));
   const pieces = (await unpacked(file)).getReader();
   // Strict: what is no UTF-8 is no text of ours.
   const decoder = new TextDecoder('utf-8', { fatal: true });
@@ -28,7 +40,7 @@ export async function* linesOf(file: Blob, limits = USUAL): AsyncGenerator<strin
     for (;;) {
       const { done, value } = await read(pieces);
       bytes += value?.length ?? 0;
-      if (bytes > limits.bytes) throw new FileRefused('It unpacks to more than any backup holds');
+      if (bytes > most) throw new FileRefused('It unpacks to more than any backup holds');
       const [first = '', ...others] = decoded(decoder, value).split('\n');
       rest += first;
       if (rest.length > limits.line)

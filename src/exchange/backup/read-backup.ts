@@ -6,6 +6,9 @@ import { linesOf, type UnpackLimits } from './lines';
 /** A record of a backup, or what is wrong with it, and the line that it stands on. */
 export type BackupLine = Checked & { readonly line: number };
 
+/** Lines that may be bad before the first good one. */
+const MOST_BAD = 1000;
+
 const NO_BACKUP = 'It is no backup of Highedge';
 
 /**
@@ -14,10 +17,14 @@ const NO_BACKUP = 'It is no backup of Highedge';
  *
  * @throws FileRefused where the file as a whole is no backup, damaged, cut short, or from a newer version.
  */
-export async function* readBackup(file: Blob, limits?: UnpackLimits): AsyncGenerator<BackupLine> {
+export async function* readBackup(
+  file: Blob,
+  limits?: Partial<UnpackLimits>,
+): AsyncGenerator<BackupLine> {
   let line = 0;
   let count = 0;
   let ended = false;
+  let anyGood = false;
   for await (const text of linesOf(file, limits)) {
     line += 1;
     if (ended) throw new FileRefused('Something follows after its end');
@@ -29,7 +36,10 @@ export async function* readBackup(file: Blob, limits?: UnpackLimits): AsyncGener
       }
     } else {
       count += 1;
-      yield { line, ...checkLine(text) };
+      const checked = checkLine(text);
+      anyGood ||= checked.ok;
+      if (!anyGood && count > MOST_BAD) throw new FileRefused('None of its records can be read');
+      yield { line, ...checked };
     }
   }
   if (!ended) throw new FileRefused(line === 0 ? 'It is empty' : 'It is cut short');
@@ -50,7 +60,10 @@ function readHead(text: string): BackupHead {
 }
 
 /** The head of a backup. */
-export async function readBackupHead(file: Blob, limits?: UnpackLimits): Promise<BackupHead> {
+export async function readBackupHead(
+  file: Blob,
+  limits?: Partial<UnpackLimits>,
+): Promise<BackupHead> {
   for await (const text of linesOf(file, limits)) return readHead(text);
   throw new FileRefused('It is empty');
 }

@@ -54,15 +54,15 @@ export interface Matched {
   readonly unit: LengthUnit;
 }
 
-const UNITS: Readonly<Record<string, LengthUnit>> = {
-  µm: 'µm',
-  μm: 'µm',
-  um: 'µm',
-  mm: 'mm',
-  in: 'in',
-  thou: 'thou',
-  tenths: 'tenths',
-};
+const UNITS: ReadonlyMap<string, LengthUnit> = new Map([
+  ['µm', 'µm'],
+  ['μm', 'µm'],
+  ['um', 'µm'],
+  ['mm', 'mm'],
+  ['in', 'in'],
+  ['thou', 'thou'],
+  ['tenths', 'tenths'],
+]);
 
 /** What a heading means; undefined where it is none of ours. Capitals and spaces do not matter. */
 export function matchHeading(text: string): Matched | undefined {
@@ -72,6 +72,6 @@ export function matchHeading(text: string): Matched | undefined {
   if (column === undefined) return undefined;
   const known = COLUMNS[column];
   const own = 'unit' in known ? known.unit : 'mm';
-  const read = unit === undefined ? own : UNITS[unit];
+  const read = unit === undefined ? own : UNITS.get(unit);
   return read === undefined ? undefined : { column, unit: read };
 }

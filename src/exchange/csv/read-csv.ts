@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 import { FileRefused } from '../file-refused';
-import { disarmed } from './write-csv';
+import { armed } from './formulas';
 
 /** A row of a table and the line of the file that it begins on. */
 export interface CsvRow {
@@ -10,33 +10,58 @@ export interface CsvRow {
   readonly problem?: string;
 }
 
-const MOST = { characters: 2_000_000, rows: 5000 } as const;
+/** What a table of readings may have, and a cell of it: no reading and no name is as long. */
+const MOST = { characters: 2_000_000, rows: 5000, columns: 200, cell: 1000 } as const;
 
-const TOO_LONG =
+export const TABLE_TOO_LONG =
   'It has more rows than are taken at once, 5000: keep those of one inspection. A whole shop moves with a backup';
 
 /**
- * Reads CSV: commas, semicolons or tabs, whichever the file has, as a spreadsheet saves or copies it.
+ * Reads CSV: commas, semicolons or tabs, whichever the headings have, as a spreadsheet saves or copies it.
  *
- * @throws FileRefused where it is longer than any table of readings.
+ * @throws FileRefused where it is longer or wider than any table of readings.
  */
 export function readCsv(text: string): readonly CsvRow[] {
-  if (text.length > MOST.characters) throw new FileRefused(TOO_LONG);
+  if (text.length > MOST.characters) throw new FileRefused(TABLE_TOO_LONG);
   const plain = text.replace(/^\uFEFF/, '');
   const rows: CsvRow[] = [];
   let [line, from] = [1, 0];
+  let isTooWide = false;
   Papa.parse<string[]>(plain, {
-    delimitersToGuess: [',', ';', '\t'],
-    step: ({ data, errors, meta }) => {
-      const [error] = errors.filter(({ type }) => type === 'Quotes');
-      const cells = data.map(disarmed);
+    delimiter: delimiterOf(plain),
+    step: ({ data, errors, meta }, parser) => {
+      isTooWide ||= data.length > MOST.columns;
+      if (isTooWide || rows.length > MOST.rows) return parser.abort();
+      const cells = data.map((cell) => armed(cell.slice(0, MOST.cell)));
+      const problem = problemOf(data, errors);
       if (cells.some((cell) => cell.trim() !== '')) {
-        rows.push({ line, cells, ...(error && { problem: 'The quotes do not match' }) });
+        rows.push({ line, cells, ...(problem && { problem }) });
       }
       line += plain.slice(from, meta.cursor).split(/\r\n|\r|\n/).length - 1;
       from = meta.cursor;
     },
   });
-  if (rows.length > MOST.rows) throw new FileRefused(TOO_LONG);
+  if (isTooWide) throw new FileRefused('It has more columns than any table of readings');
+  if (rows.length > MOST.rows) throw new FileRefused(TABLE_TOO_LONG);
   return rows;
+}
+
+const DELIMITERS = [',', ';', '\t'] as const;
+
+/** What stands between the headings: what the cells below hold is free. */
+function delimiterOf(text: string): string {
+  const [headings = ''] = /[^\r\n]+/.exec(text.slice(0, MOST.columns * MOST.cell)) ?? [];
+  const plain = headings.replace(/"[^"]*"/g, '');
+  const times = (mark: string) => plain.split(mark).length;
+  return DELIMITERS.reduce((best, mark) => (times(mark) > times(best) ? mark : best));
+}
+
+function problemOf(
+  cells: readonly string[],
+  errors: readonly Papa.ParseError[],
+): string | undefined {
+  if (errors.some(({ type }) => type === 'Quotes')) return 'The quotes do not match';
+  return cells.some(({ length }) => length > MOST.cell)
+    ? `A cell in it has more than ${MOST.cell} characters`
+    : undefined;
 }

@@ -3,6 +3,7 @@ import { readLengthText } from '../../entry/length-text';
 import type { NewId } from '../../entry/new-id';
 import type { SetupEntry, SetupKind } from '../../entry/setup-entry';
 import { blank, type TypedLength } from '../../entry/typed-length';
+import { FileRefused } from '../file-refused';
 import { COLUMNS, type Column, type Matched } from './columns';
 import type { CsvRow } from './read-csv';
 
@@ -42,7 +43,14 @@ const NEEDED: Readonly<Record<SetupKind, readonly Column[]>> = {
   'assumed parallel': ['within'],
 };
 
-/** Reads the rows below the headings; a row that cannot be read is named by its line, and left out. */
+/** Fields that a column may have: each of its heights at each of its placings. */
+const MOST_FIELDS = 5000;
+
+/**
+ * Reads the rows below the headings; a row that cannot be read is named by its line, and left out.
+ *
+ * @throws FileRefused where a column has more heights and placings than any.
+ */
 export function readReadings(
   rows: readonly CsvRow[],
   columns: readonly (Matched | undefined)[],
@@ -184,10 +192,11 @@ function columnOf(
     id: newId(),
     height: height ?? blank('mm'),
   }));
-  const placings = new Map<string, Row[]>();
-  for (const row of rows) {
-    const key = JSON.stringify([row.placing, row.face]);
-    placings.set(key, [...(placings.get(key) ?? []), row]);
+  const placings = placingsOf(rows);
+  if (heights.length * placings.size > MOST_FIELDS) {
+    throw new FileRefused(
+      `A column in it has ${heights.length} heights at ${placings.size} placings: more than can be shown`,
+    );
   }
   return {
     ...{ kind: 'column', ...base, heights },
@@ -202,4 +211,19 @@ function columnOf(
       ),
     })),
   };
+}
+
+/** The rows of each placing. A height that is read once more is of another placing: none is lost. */
+function placingsOf(rows: readonly Row[]): ReadonlyMap<string, readonly Row[]> {
+  const placings = new Map<string, Row[]>();
+  const times = new Map<string, number>();
+  for (const row of rows) {
+    const { placing, face, lengths } = row;
+    const sameHeight = JSON.stringify([placing, face, lengths.height?.text]);
+    const time = times.get(sameHeight) ?? 0;
+    times.set(sameHeight, time + 1);
+    const key = JSON.stringify([placing, face, time]);
+    placings.set(key, [...(placings.get(key) ?? []), row]);
+  }
+  return placings;
 }

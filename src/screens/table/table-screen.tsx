@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { useLocation, useRoute } from 'preact-iso';
 import type { Column } from '../../exchange/csv/columns';
+import { tableText } from '../../exchange/csv/table-text';
 import { FileRefused } from '../../exchange/file-refused';
 import type { Link } from '../../state/chain';
 import { takeTableForPart } from '../../state/opened-table';
@@ -80,10 +81,20 @@ function TableIn({ part }: { readonly part: PartRecord }) {
   const [text, setText] = useState(takeTableForPart);
   const [chosen, setChosen] = useState(NONE_CHOSEN);
   const [inspection, setInspection] = useState(0);
+  const [refused, setRefused] = useState<string | undefined>();
   const show = (next: string) => {
     setText(next);
+    setRefused(undefined);
     setChosen(NONE_CHOSEN);
     setInspection(0);
+  };
+  const open = async (file: File) => {
+    try {
+      show(await tableText(file));
+    } catch (error) {
+      show('');
+      setRefused(refusalOf(error));
+    }
   };
   const table = text.trim() === '' ? undefined : read(text, chosen, inspection);
   return (
@@ -103,10 +114,8 @@ function TableIn({ part }: { readonly part: PartRecord }) {
           onInput={(event) => show(event.currentTarget.value)}
         />
       </div>
-      <ChooseFile
-        label="Or choose a CSV file"
-        onFile={(file) => void file.text().then(show, console.error)}
-      />
+      <ChooseFile label="Or choose a CSV file" onFile={(file) => void open(file)} />
+      {refused !== undefined && <p class="note note-wrong">{refused}</p>}
       {typeof table === 'string' && <p class="note note-wrong">{table}</p>}
       {typeof table === 'object' && (
         <>
@@ -138,7 +147,12 @@ function read(
   try {
     return readTable(text, chosen, inspection);
   } catch (error) {
-    if (error instanceof FileRefused) return `This table cannot be taken. ${error.message}.`;
-    throw error;
+    return refusalOf(error);
   }
+}
+
+function refusalOf(error: unknown): string {
+  if (error instanceof FileRefused) return `This table cannot be taken. ${error.message}.`;
+  if (error instanceof DOMException) return 'The browser could not read this file.';
+  throw error;
 }
