@@ -135,10 +135,11 @@ function isFace(text: string): text is Face {
 function groupOf({ way, face, base, setup, lengths }: Row): string {
   const isNose = way === 'nose comparator';
   const heights = isNose ? [lengths.noseHeight?.text, lengths.height?.text] : [];
+  const said = way === 'assumed parallel' ? lengths.within?.text : '';
   // Turned on four sides, a setting stands on any of them.
   const pair = isNose && setup !== '' ? '' : [face, oppositeFace(face)].sort().join();
   const stand = way === 'column' || (isNose && setup === '') ? base : '';
-  return JSON.stringify([way, setup, pair, stand, heights]);
+  return JSON.stringify([way, setup, pair, stand, heights, said]);
 }
 
 function setupOf(rows: readonly Row[], newId: NewId): SetupEntry {

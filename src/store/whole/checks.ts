@@ -25,7 +25,7 @@ export function named(of: Check): Check {
   return (value) => isObject(value) && Object.values(value).every(of);
 }
 
-type Checks = Readonly<Record<string, Check>>;
+export type Checks = Readonly<Record<string, Check>>;
 
 /** An object with all of `needed`; what is there of `optional` is as it should be, and what else is there is not looked at. */
 export function fields(needed: Checks, optional: Checks = {}): Check {

@@ -17,6 +17,7 @@ export const partEntry = fields(
   },
   {
     sizeLimits: fields({}, forEach(AXES, fields({ lower: typedLength, upper: typedLength }))),
+    flatness: list(fields({ id: text, face, tolerance: typedLength })),
     finish: fields({ text, unit: oneOf(['µm', 'µin']) }),
   },
 );

@@ -1,6 +1,6 @@
 import type { ColumnSetup, NoseComparatorSetup, SetupEntry } from '../../entry/setup-entry';
 import { arePair, hasEveryHeight, standsInSection } from '../rules';
-import { byKind, type Check, fields, list, named, text } from './checks';
+import { byKind, type Check, type Checks, fields, list, moment, named, text } from './checks';
 import { face, indicator, instrumentName, micrometer, typedLength } from './entries';
 
 /* Ways of reading, with all that is typed into them. */
@@ -12,8 +12,8 @@ const pair: Check = (value) =>
 
 const setup = { id: text, faces: pair };
 const readWith = { indicator, instrument: instrumentName };
-const inPlaces = (read: Parameters<typeof fields>[0]) =>
-  list(fields({ id: text, up: typedLength, across: typedLength, ...read }));
+const inPlaces = (read: Checks, optional: Checks = {}) =>
+  list(fields({ id: text, up: typedLength, across: typedLength, ...read }, optional));
 
 const noseComparator = fields(
   {
@@ -42,7 +42,10 @@ export const setups = list(
       column(value) &&
       standsInSection(value as ColumnSetup) &&
       hasEveryHeight(value as ColumnSetup),
-    micrometer: fields({ ...setup, places: inPlaces({ thickness: typedLength }) }, { micrometer }),
+    micrometer: fields(
+      { ...setup, places: inPlaces({ thickness: typedLength }, { takenOver: moment }) },
+      { micrometer },
+    ),
     ...{ 'over the top': overFace, 'face map': overFace },
     'assumed parallel': fields({ ...setup, within: typedLength }),
   }),
