@@ -25,9 +25,9 @@ const SIZE: Limits = {
 
 const TOLERANCE: Limits = {
   least: 0.01,
-  most: 10_000,
+  most: 1000,
   tooSmall: 'A tolerance is above 0',
-  tooLarge: 'Over 10 mm: check the tolerance and the unit',
+  tooLarge: 'Over 1 mm: check the tolerance and the unit',
 };
 
 /** Reads what was typed of a part. */
@@ -35,13 +35,7 @@ export function readPart(entry: PartEntry): PartRead {
   const problems = new ProblemList();
   if (entry.name.trim() === '') problems.missing(fieldKey.name(), 'Name it, to find it again');
   const sizes = AXES.flatMap((axis) => {
-    const size = readLength(
-      entry.size[axis],
-      fieldKey.size(axis),
-      problems,
-      SIZE,
-      'Needed before any reading means something',
-    );
+    const size = readLength(entry.size[axis], fieldKey.size(axis), problems, SIZE, 'Needed first');
     return size === undefined ? [] : [[axis, size / 1000] as const];
   });
   const requirements = readRequirements(entry, problems);

@@ -12,6 +12,7 @@ import { InTurns } from '../widgets/in-turns';
 import { Later } from '../widgets/later';
 import { Page } from '../widgets/page';
 import { RequirementFrame } from '../widgets/requirement-frame';
+import { asTyped } from '../words/read-as';
 import { sizesInWords } from '../words/sizes';
 import { moment } from '../words/time';
 import { WhereItStands } from './answer/where-it-stands';
@@ -97,7 +98,7 @@ function Asked({ entry, drawing }: { readonly entry: PartEntry; readonly drawing
             <RequirementFrame
               face={face}
               datum={datum}
-              tolerance={`${tolerance.text.trim() || '?'} ${tolerance.unit}`}
+              tolerance={tolerance.text.trim() === '' ? '?' : asTyped(tolerance)}
               datumA={entry.datum}
             />
           </li>

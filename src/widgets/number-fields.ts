@@ -16,23 +16,24 @@ function numberFields(): readonly HTMLInputElement[] {
 
 /**
  * The field that is to be filled after `from`: the next one that is still empty, so that heights
- * and places that stand already are passed by.
+ * and places that stand already are passed by, and then the first that was left out before it.
  */
 function nextToFill(from: HTMLInputElement): HTMLInputElement | undefined {
   const fields = numberFields();
-  return fields.slice(fields.indexOf(from) + 1).find(isToFill);
+  const at = fields.indexOf(from);
+  return fields.slice(at + 1).find(isToFill) ?? fields.slice(0, at).find(isToFill);
 }
 
 function isToFill(input: HTMLInputElement): boolean {
   return input.dataset.number === 'needed' && input.value.trim() === '';
 }
 
-/** True where no field after `input` is still to be filled. */
+/** True where no field but `input` is still to be filled. */
 export function isLast(input: HTMLInputElement): boolean {
   return nextToFill(input) === undefined;
 }
 
-/** Goes on to the next field to fill; after the last one the entry is done. */
+/** Goes on to the next field to fill; with none left the entry is done. */
 export function goToNext(from: HTMLInputElement): void {
   const next = nextToFill(from);
   if (next === undefined) {
@@ -77,12 +78,15 @@ export function heldWithin(root: HTMLElement): ReadonlyMap<string, string> {
   return new Map(fields.map(({ id, value }) => [id, value]));
 }
 
-/** Goes to the first number field within `root` that does not hold what it held `before`, if there is one. */
+/**
+ * Goes to the first number field within `root` that does not hold what it held `before`, if there is
+ * one: what stands in it again is whole, and to be typed over.
+ */
 export function goToChanged(root: HTMLElement, before: ReadonlyMap<string, string>): void {
   const changed = numberFields().find(
     (input) => root.contains(input) && input.value !== before.get(input.id),
   );
-  if (changed !== undefined) goBackTo(changed);
+  if (changed !== undefined) focusField(changed);
 }
 
 /** The id in the page of the number field with the key `field`. */
@@ -94,6 +98,15 @@ export function idOf(field: string): string {
 export function goToField(field: string): void {
   const input = document.getElementById(idOf(field));
   if (isNumberField(input)) focusField(input);
+}
+
+/** Goes to the first number field within `root` whose text cannot be taken, if there is one. */
+export function goToMarked(root: HTMLElement): boolean {
+  const marked = numberFields().find(
+    (input) => root.contains(input) && input.getAttribute('aria-invalid') === 'true',
+  );
+  if (marked !== undefined) focusField(marked);
+  return marked !== undefined;
 }
 
 /** True for a field that takes a number. */

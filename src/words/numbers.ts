@@ -54,6 +54,15 @@ export function probabilityInWords(probability: number): string {
   return `${rounded(percent, decimals)} %`;
 }
 
+/**
+ * A probability that does not reach the level asked for, to a tenth of a per cent and never rounded up
+ * to what it does not reach: '94.8 %'.
+ */
+export function shortOfSureInWords(probability: number): string {
+  const tenths = probability > 0.5 ? Math.floor(probability * 1000) : Math.ceil(probability * 1000);
+  return `${rounded(tenths / 10, 1)} %`;
+}
+
 /** An angle in arc seconds with its expanded uncertainty: '4.18 ± 2.90″'. */
 export function arcSecondsWithDoubt(seconds: number, expandedUncertainty: number): string {
   return `${rounded(seconds, 2)} ± ${rounded(expandedUncertainty, 2)}″`;

@@ -1,3 +1,4 @@
+import type { LengthUnit } from '../core/units/length';
 import { readLengthText } from '../entry/length-text';
 import { lengthIn, type TypedLength } from '../entry/typed-length';
 
@@ -5,5 +6,18 @@ import { lengthIn, type TypedLength } from '../entry/typed-length';
 export function readAs({ text, unit }: TypedLength): string | undefined {
   const read = readLengthText(text, unit);
   if (read.kind !== 'length' || read.from === 'number') return undefined;
-  return `= ${lengthIn(read.length, unit).replace('-', '−')} ${unit}`;
+  const value = lengthIn(read.length, unit);
+  return `= ${value.replace('-', '−')} ${unitAfter(value, unit)}`;
+}
+
+/** The unit as it stands after a number: '1 tenth', '2 tenths'. */
+function unitAfter(value: string, unit: LengthUnit): string {
+  return unit === 'tenths' && Math.abs(Number(value)) === 1 ? 'tenth' : unit;
+}
+
+/** A length as it was typed, with the unit of its field unless it has one of its own: '5 µm', '0.005 mm'. */
+export function asTyped({ text, unit }: TypedLength): string {
+  const read = readLengthText(text, unit);
+  const typed = text.trim();
+  return read.kind === 'length' && read.from === 'own unit' ? typed : `${typed} ${unit}`;
 }

@@ -1,7 +1,7 @@
 import type { AnyFinding, AnyFixedFinding } from '../core/inspection/any-finding';
 import type { Seatings } from '../core/inspection/seatings';
 import type { Verdict } from '../core/verdict/conformity';
-import { probabilityInWords } from './numbers';
+import { probabilityInWords, shortOfSureInWords } from './numbers';
 
 /** The verdict as a heading. */
 export const VERDICT_LABELS: Readonly<Record<Verdict, string>> = {
@@ -23,7 +23,7 @@ export function verdictInWords({
     case 'out':
       return `The chance that it is outside the drawing is ${against}.`;
     case 'too close to call':
-      return `The chance that it meets the drawing is ${chance}: not enough to say so, nor to deny it.`;
+      return `The chance that it meets the drawing is ${shortOfSureInWords(probability)}: not enough to say so, nor to deny it.`;
   }
 }
 

@@ -47,7 +47,7 @@ describe('a size', () => {
     const read = at(' ');
     expect(read.part).toBeUndefined();
     expect(told(read.problems)).toEqual({
-      [fieldKey.size('z')]: missing('Needed before any reading means something'),
+      [fieldKey.size('z')]: missing('Needed first'),
     });
     expect(isReady(read)).toBe(false);
   });
@@ -80,7 +80,7 @@ describe('a line of the drawing', () => {
   it.each([
     [micro('0'), wrong('A tolerance is above 0')],
     [micro('-5'), wrong('A tolerance is above 0')],
-    [mm('10.1'), wrong('Over 10 mm: check the tolerance and the unit')],
+    [mm('1.001'), wrong('Over 1 mm: check the tolerance and the unit')],
     [micro('5 x'), wrong(noUnit('x'))],
     [micro(''), missing('How much does the drawing allow?')],
   ])('within %o is left out, and the others stand', (tolerance, problem) => {

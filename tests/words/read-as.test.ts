@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readAs } from '../../src/words/read-as';
+import { asTyped, readAs } from '../../src/words/read-as';
 import { withSums } from '../entry/support/sums';
 import { micro, mm, tenths } from '../entry/support/typed';
 
@@ -13,6 +13,12 @@ describe('what a text is read as', () => {
     expect(readAs(mm('1/3'))).toBe('= 0.3333333 mm');
   });
 
+  it('speaks of one tenth', () => {
+    expect(readAs(tenths('0.0001 in'))).toBe('= 1 tenth');
+    expect(readAs(tenths('-1 tenths'))).toBe('= −1 tenth');
+    expect(readAs(tenths('0.00015 in'))).toBe('= 1.5 tenths');
+  });
+
   it('is not said where it is said already, or is nothing yet', () => {
     expect([micro('5'), micro(''), micro('20+'), micro('x')].map(readAs)).toEqual([
       undefined,
@@ -20,5 +26,13 @@ describe('what a text is read as', () => {
       undefined,
       undefined,
     ]);
+  });
+});
+
+describe('a length as it was typed', () => {
+  it('has one unit, its own before that of the field', () => {
+    expect(asTyped(mm(' 0.005 '))).toBe('0.005 mm');
+    expect(asTyped(mm('5 µm'))).toBe('5 µm');
+    expect(asTyped(micro('20+1.5'))).toBe('20+1.5 µm');
   });
 });

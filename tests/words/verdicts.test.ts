@@ -59,8 +59,13 @@ describe('a verdict', () => {
 
   it('that cannot be given says so, and what helps', () => {
     expect(said('too close to call', 0.7)).toBe(
-      'The chance that it meets the drawing is 70 %: not enough to say so, nor to deny it.',
+      'The chance that it meets the drawing is 70.0 %: not enough to say so, nor to deny it.',
     );
+  });
+
+  it('that cannot be given is never said to be as sure as it is asked to be', () => {
+    expect(said('too close to call', 0.9496)).toMatch(/is 94\.9 %: not enough/);
+    expect(said('too close to call', 0.0504)).toMatch(/is 5\.1 %: not enough/);
   });
 
   it('has a heading', () => {

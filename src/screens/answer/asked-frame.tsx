@@ -1,6 +1,7 @@
 import type { AnyRequirement } from '../../core/part/requirement';
 import { linesOf, type PartEntry } from '../../entry/part-entry';
 import { RequirementFrame } from '../../widgets/requirement-frame';
+import { asTyped } from '../../words/read-as';
 
 interface AskedFrameProps {
   readonly requirement: AnyRequirement;
@@ -15,7 +16,7 @@ export function AskedFrame({ requirement: { id, face, datum }, entry }: AskedFra
     <RequirementFrame
       face={face}
       datum={datum}
-      tolerance={typed === undefined ? '' : `${typed.text.trim()} ${typed.unit}`}
+      tolerance={typed === undefined ? '' : asTyped(typed)}
       datumA={entry.datum}
     />
   );

@@ -32,22 +32,26 @@ interface ComparatorProps {
   readonly inspection: InspectionRecord;
 }
 
-/** A column's lean is told over this length, mm. */
-const LEAN_OVER = 100;
+/** The length, mm, that a column's lean is told over, by the unit of sizes. */
+const LEAN_OVER = {
+  mm: { length: 100, name: 'per 100 mm' },
+  in: { length: 25.4, name: 'per inch' },
+} as const;
 
 function Comparator({ comparator, inspection }: ComparatorProps) {
-  const { deviation } = shop.value.units;
+  const { deviation, size } = shop.value.units;
+  const over = LEAN_OVER[size];
   const setup = inspection.setups.find(({ id }) => id === idOf(comparator));
   const onWhat = setup === undefined ? '' : ` (${setupInWords(setup)})`;
   const isLean = comparator.kind === 'lean';
   const { estimate } = comparator;
-  const result = estimate && scaledEstimate(estimate, isLean ? LEAN_OVER : 1);
+  const result = estimate && scaledEstimate(estimate, isLean ? over.length : 1);
   return (
     <div class="stack">
       <dl class="facts">
         <dt>
           {isLean
-            ? `The column leans, per 100 mm${onWhat}; plus reads more going up`
+            ? `The column leans, ${over.name}${onWhat}; plus reads more going up`
             : `On a truly square block it would show${onWhat}`}
         </dt>
         <dd>

@@ -1,7 +1,8 @@
 import { useRoute } from 'preact-iso';
 import { fieldKey } from '../../entry/field-keys';
 import type { PartEntry } from '../../entry/part-entry';
-import { isReady, readPart } from '../../entry/read-part';
+import { anyWrong } from '../../entry/problems';
+import { isReady, type PartRead, readPart } from '../../entry/read-part';
 import { putPart } from '../../state/shop';
 import type { PartRecord } from '../../store/records';
 import { Page } from '../../widgets/page';
@@ -80,12 +81,17 @@ function Drawing({ part }: { readonly part: PartRecord }) {
               To the part
             </a>
           ) : (
-            <p class="note">
-              Give the three sizes, and put right what is marked: then it can be read.
-            </p>
+            <p class="note">{toBeginWith(read)}: then it can be read.</p>
           )}
         </div>
       </div>
     </Page>
   );
+}
+
+/** What has to be done before the part can be read. */
+function toBeginWith({ part, problems }: PartRead): string {
+  const wrong = anyWrong(problems);
+  if (part !== undefined) return 'Put right what is marked';
+  return wrong ? 'Give the three sizes, and put right what is marked' : 'Give the three sizes';
 }

@@ -16,6 +16,7 @@ import { requirementName } from '../../words/faces';
 import { mappedInWords } from '../../words/flatness';
 import { withFormInWords } from '../../words/form';
 import { degreesInWords, probabilityInWords, withDoubt } from '../../words/numbers';
+import { asTyped } from '../../words/read-as';
 import { factorInWords, noResultInWords } from '../../words/record';
 import { standsInWords, VERDICT_LABELS } from '../../words/verdicts';
 
@@ -71,7 +72,7 @@ function Result({ finding, entry }: { readonly finding: AnyFinding; readonly ent
         <ControlFrame
           face={requirement.face}
           datum={requirement.datum}
-          tolerance={typed === undefined ? '' : `${typed.text.trim()} ${typed.unit}`}
+          tolerance={typed === undefined ? '' : asTyped(typed)}
           datumA={entry.datum}
         />
       </th>

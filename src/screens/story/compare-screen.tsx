@@ -10,6 +10,7 @@ import { Page } from '../../widgets/page';
 import { SelectField } from '../../widgets/select-field';
 import { requirementName } from '../../words/faces';
 import { deviation as shown, withDoubt } from '../../words/numbers';
+import { asTyped } from '../../words/read-as';
 import { moment } from '../../words/time';
 import { VERDICT_LABELS } from '../../words/verdicts';
 import { Message } from '../message';
@@ -135,8 +136,8 @@ function Typed({ comparison: { typed } }: ComparisonProps) {
                 {differs ? '≠ ' : ''}
                 {name}
               </th>
-              <td>{asTyped(one)}</td>
-              <td>{asTyped(other)}</td>
+              <td>{shownAs(one)}</td>
+              <td>{shownAs(other)}</td>
             </tr>
           ))}
         </tbody>
@@ -145,6 +146,6 @@ function Typed({ comparison: { typed } }: ComparisonProps) {
   );
 }
 
-function asTyped(typed: TypedLength | undefined): string {
-  return typed === undefined ? '–' : `${typed.text.trim()} ${typed.unit}`;
+function shownAs(typed: TypedLength | undefined): string {
+  return typed === undefined ? '–' : asTyped(typed);
 }
