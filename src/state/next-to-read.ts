@@ -1,5 +1,6 @@
 import { type AnyFinding, allFindings } from '../core/inspection/any-finding';
 import { type InspectionAnswer, inspect } from '../core/inspection/inspect';
+import type { DoubtComponent } from '../core/statistics/effective-degrees';
 import { nextEmpty } from '../entry/next-empty';
 import { readSetups } from '../entry/read-setups';
 import { readingNames } from '../entry/reading-names';
@@ -13,15 +14,19 @@ export interface NextToRead {
   readonly requirements: readonly AnyFinding['requirement'][];
   /** True where it shows what the two sides differ by. */
   readonly difference: boolean;
+  /** The zones of the requirements as they will be known, by the ids of these. */
+  readonly zones: ReadonlyMap<string, DoubtComponent>;
 }
 
 /** What was worked out is not worked out anew at each drawing. */
-const known = new WeakMap<Worked, NextToRead | undefined>();
+const known = new WeakMap<object, NextToRead | undefined>();
 
-/** The reading that comes next while no requirement is fixed; undefined where all is read, or something is wrong. */
+/** The reading that comes next; undefined where all is read, or something is wrong. */
 export function nextToRead(inspection: InspectionRecord, worked: Worked): NextToRead | undefined {
-  if (!known.has(worked)) known.set(worked, next(inspection, worked));
-  return known.get(worked);
+  // Form that is taken in later changes nothing here.
+  const key = worked.answer?.adjustment ?? worked;
+  if (!known.has(key)) known.set(key, next(inspection, worked));
+  return known.get(key);
 }
 
 function next({ setups }: InspectionRecord, { part, answer, silence }: Worked) {
@@ -31,7 +36,7 @@ function next({ setups }: InspectionRecord, { part, answer, silence }: Worked) {
   const { readings } = readSetups(empty.filled, part);
   const name = readingNames(setups).get(empty.id) ?? '';
   if (readings.length <= (answer?.readings.length ?? 0)) {
-    return { name, requirements: [], difference: false };
+    return { name, requirements: [], difference: false, zones: new Map() };
   }
   const then = inspect(part, readings, kit.value, level.value);
   const before = new Set(fixedIn(answer).map(({ id }) => id));
@@ -39,6 +44,9 @@ function next({ setups }: InspectionRecord, { part, answer, silence }: Worked) {
     name,
     requirements: fixedIn(then).filter(({ id }) => !before.has(id)),
     difference: knowsDifference(then) && !knowsDifference(answer),
+    zones: new Map(
+      then.findings.flatMap((one) => (one.fixed ? [[one.requirement.id, one.zone]] : [])),
+    ),
   };
 }
 

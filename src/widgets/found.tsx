@@ -6,8 +6,8 @@ import { VerdictBadge } from './verdict-badge';
 interface FoundProps {
   /** µm */
   readonly value: number;
-  /** Expanded uncertainty, µm. */
-  readonly expanded: number;
+  /** Expanded uncertainty, or between what it lies in 95 % of cases, both in µm. */
+  readonly doubt: { readonly expanded: number } | { readonly low: number; readonly high: number };
   readonly unit: LengthUnit;
   /** Left out while there is none yet. */
   readonly verdict: Verdict | undefined;
@@ -20,14 +20,16 @@ const CLASSES: Readonly<Record<Verdict, string>> = {
 };
 
 /** A number with its doubt on the colour of its verdict, to be read at arm's length. */
-export function Found({ value, expanded, unit, verdict }: FoundProps) {
+export function Found({ value, doubt, unit, verdict }: FoundProps) {
   return (
     // Another verdict arrives anew: see styles/motion.css.
     <div key={verdict} class={verdict === undefined ? 'found' : CLASSES[verdict]}>
       <p class="big-number">
         {deviationNumber(value, unit)}{' '}
         <span>
-          ± {deviationNumber(expanded, unit)} {unit}
+          {'expanded' in doubt
+            ? `± ${deviationNumber(doubt.expanded, unit)} ${unit}`
+            : `${unit}, ${deviationNumber(doubt.low, unit)} to ${deviationNumber(doubt.high, unit)}`}
         </span>
       </p>
       {verdict !== undefined && <VerdictBadge verdict={verdict} />}

@@ -100,11 +100,9 @@ export function goToField(field: string): void {
   if (isNumberField(input)) focusField(input);
 }
 
-/** Goes to the first number field within `root` whose text cannot be taken, if there is one. */
-export function goToMarked(root: HTMLElement): boolean {
-  const marked = numberFields().find(
-    (input) => root.contains(input) && input.getAttribute('aria-invalid') === 'true',
-  );
+/** Goes to the first number field whose text cannot be taken: false where there is none. */
+export function goToMarked(): boolean {
+  const marked = numberFields().find((input) => input.ariaInvalid === 'true');
   if (marked !== undefined) focusField(marked);
   return marked !== undefined;
 }

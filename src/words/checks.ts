@@ -9,6 +9,9 @@ import { pairName } from './faces';
 import { deviation, deviationNumber, size, withDoubt } from './numbers';
 import { remedyInWords } from './remedies';
 
+/** Said beside a figure that comes from readings which do not fit each other. */
+export const DISAGREEMENT = 'The readings disagree';
+
 /** Whether the readings agree as well as their doubt says. */
 export function fitInWords(fit: GlobalTest | undefined): string {
   if (fit === undefined) {

@@ -1,5 +1,7 @@
 import type { Asked } from '../core/part/requirement';
+import type { LengthUnit } from '../core/units/length';
 import { requirementName } from './faces';
+import { deviation, deviationNumber } from './numbers';
 
 interface NextInWords {
   readonly name: string;
@@ -15,6 +17,15 @@ export function nextToReadInWords({ name, requirements, difference }: NextInWord
     return `Next: ${name}. It fixes ${lowered(requirementName(first))}${others}`;
   }
   return difference ? `Next: ${name}. It shows what the sides differ by` : `Next: ${name}`;
+}
+
+/**
+ * How far the next reading narrows the doubt of what is known: from an expanded uncertainty of `now` to
+ * one of about `then`, both in µm.
+ */
+export function narrowsInWords(name: string, now: number, then: number, unit: LengthUnit): string {
+  if (deviationNumber(then, unit) === deviationNumber(now, unit)) return `Next: ${name}`;
+  return `Next: ${name}. The ± goes to about ${deviation(then, unit)}`;
 }
 
 function lowered(text: string): string {

@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import type { SetupEntry } from '../../src/entry/setup-entry';
 import { workOut } from '../../src/state/answers';
 import { nextToRead } from '../../src/state/next-to-read';
-import { nextToReadInWords } from '../../src/words/next-to-read';
+import { narrowsInWords, nextToReadInWords } from '../../src/words/next-to-read';
 import { columnSetup, micrometerSetup, noseSetup } from '../entry/support/setups';
 import { startAfresh } from './support/fresh';
 import { BLOCK, compared } from './support/inspections';
@@ -48,6 +48,27 @@ describe('the next reading', () => {
     expect(said(columnSetup({ left: ['7', ''] }), THICK)).toBe(
       'Next: Left at 80. It fixes right square to bottom and 1 more',
     );
+  });
+
+  it('narrows what is fixed already, and tells how far', () => {
+    const places = micrometerSetup([
+      ['5', '', '60'],
+      ['85', '', '60.001'],
+      ['85', '', ''],
+    ]);
+    const inspection = { ...compared('i', '', ''), setups: [noseSetup(), places] };
+    const worked = workOut(inspection, BLOCK);
+    const next = nextToRead(inspection, worked);
+    const now = worked.answer?.findings[0];
+    if (now?.fixed !== true || next === undefined) throw new Error('It is fixed, and goes on');
+    expect(next.requirements).toEqual([]);
+    const then = next.zones.get(now.requirement.id);
+    expect(then!.standard).toBeLessThan(now.zone.standard);
+    expect(then!.standard).toBeGreaterThan(now.zone.standard / 2);
+    expect(narrowsInWords('Left side', 1.4, 1.2, 'µm')).toBe(
+      'Next: Left side. The ± goes to about 1.20 µm',
+    );
+    expect(narrowsInWords('Left side', 1.4, 1.399, 'µm')).toBe('Next: Left side');
   });
 
   it('is none where all is read, or something is wrong', () => {

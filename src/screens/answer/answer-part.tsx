@@ -3,6 +3,7 @@ import type { InspectionRecord, PartRecord } from '../../store/records';
 import { MethodChanged } from '../record/method-changed';
 import { ChecksSheet } from './checks-sheet';
 import { ComparatorSheet } from './comparator-sheet';
+import { DisagreementNote, disagrees } from './disagreement-note';
 import { FindingSheet } from './finding-sheet';
 import { FlatnessSheet } from './flatness-sheet';
 import { FormSheet } from './form-sheet';
@@ -33,6 +34,7 @@ export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
         <p class="note">{silenceInWords(worked)}</p>
       ) : (
         <>
+          {disagrees(answer) && <DisagreementNote />}
           {answer.findings.map(
             (finding) =>
               finding.fixed && (
@@ -100,6 +102,6 @@ function silenceInWords({ silence }: Worked): string {
     case 'waiting':
       return 'A moment: what was typed is being worked out.';
     default:
-      return 'Nothing yet. Read one side and then the other, with the setting untouched.';
+      return 'Nothing yet: it grows here as the readings go in.';
   }
 }

@@ -1,11 +1,13 @@
 import type { EquationCheck } from '../../core/adjustment/checks';
 import type { InspectionAnswer } from '../../core/inspection/inspect';
 import { isSit } from '../../core/readings/unknowns';
+import { fieldOfReading } from '../../entry/field-of-reading';
 import { namesWithSign } from '../../entry/reading-names';
 import { leaveOut, putBack } from '../../state/plate-changes';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { Fold } from '../../widgets/fold';
+import { goToField } from '../../widgets/number-fields';
 import {
   crownInWords,
   fitInWords,
@@ -14,6 +16,9 @@ import {
   uncheckedInWords,
 } from '../../words/checks';
 import { deviationNumber, rounded, deviation as shown } from '../../words/numbers';
+
+/** The id of the heading of the sheet. */
+export const CHECKS = 'checks-heading';
 
 interface ChecksSheetProps {
   readonly answer: InspectionAnswer;
@@ -29,8 +34,8 @@ export function ChecksSheet({ answer, inspection }: ChecksSheetProps) {
     ({ standardised, reading }) => standardised === undefined && !isSit(reading),
   );
   return (
-    <section class="sheet" aria-labelledby="checks-heading">
-      <h3 id="checks-heading">Do the readings agree?</h3>
+    <section class="sheet" aria-labelledby={CHECKS}>
+      <h3 id={CHECKS}>Do the readings agree?</h3>
       <p>{fitInWords(answer.fit)}</p>
       {answer.crowns.map((crown) => (
         <div key={`${crown.of} ${crown.face} ${crown.along}`} class="note note-warning stack">
@@ -70,26 +75,34 @@ interface SlipProps {
   readonly children: string;
 }
 
-/** A reading that may be a slip, and the way to do without it. */
+/** A reading that may be a slip, the way to it, and the way to do without it. */
 function Slip({ slip, inspection, children }: SlipProps) {
   const { deviation } = shop.value.units;
+  const field = fieldOfReading(inspection.setups, slip.reading);
   return (
     <>
       <p>{children}</p>
       {inspection.closed === undefined && (
-        <button
-          type="button"
-          class="button"
-          onClick={() =>
-            leaveOut(
-              inspection,
-              slip.reading,
-              `Off by about ${shown(slip.blunder ?? 0, deviation)}`,
-            )
-          }
-        >
-          Leave it out
-        </button>
+        <div class="row">
+          {field !== undefined && (
+            <button type="button" class="button" onClick={() => goToField(field)}>
+              Go to it
+            </button>
+          )}
+          <button
+            type="button"
+            class="button"
+            onClick={() =>
+              leaveOut(
+                inspection,
+                slip.reading,
+                `Off by about ${shown(slip.blunder ?? 0, deviation)}`,
+              )
+            }
+          >
+            Leave it out
+          </button>
+        </div>
       )}
     </>
   );

@@ -14,6 +14,7 @@ import { Help } from '../help/help';
 import { AskedFrame } from './asked-frame';
 import { AssumptionWarning } from './assumption-warning';
 import { Chance } from './chance';
+import { foundOf } from './found-of';
 import { NextLine } from './next-line';
 import { WithForm } from './with-form';
 import { Working } from './working';
@@ -30,14 +31,18 @@ export function FindingSheet({ finding, entry, inspection, worked }: FindingShee
   const { requirement, zone, verdict, formPoints, withForm, seatings, assumed } = finding;
   const { deviation } = shop.value.units;
   const hasForm = formPoints.length > 0;
-  const found = { value: zone.width, expanded: expanded(zone) };
   return (
     <section class="sheet">
       <AskedFrame requirement={requirement} entry={entry} />
-      <Found {...found} unit={deviation} verdict={isPending(finding) ? undefined : verdict} />
+      <Found
+        {...foundOf(finding)}
+        unit={deviation}
+        verdict={isPending(finding) ? undefined : verdict}
+      />
       {!hasForm && (
         <ZoneScale
-          {...found}
+          value={zone.width}
+          expanded={expanded(zone)}
           limit={requirement.tolerance}
           limitText={shown(requirement.tolerance, deviation)}
           verdict={verdict}

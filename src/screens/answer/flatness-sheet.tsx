@@ -18,6 +18,7 @@ import {
 import { deviation as shown } from '../../words/numbers';
 import { Help } from '../help/help';
 import { AskedFrame } from './asked-frame';
+import { foundOf } from './found-of';
 import { Working } from './working';
 
 interface FlatnessSheetProps {
@@ -57,7 +58,7 @@ function Flatness({ finding, inspection }: FlatnessProps) {
   const found = { value: zone.width, expanded: expanded(zone) };
   return (
     <>
-      <Found {...found} unit={deviation} verdict={pending ? undefined : verdict} />
+      <Found {...foundOf(finding)} unit={deviation} verdict={pending ? undefined : verdict} />
       {!pending && (
         <ZoneScale
           {...found}

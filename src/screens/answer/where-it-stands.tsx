@@ -1,11 +1,11 @@
 import { allFindings, isPending } from '../../core/inspection/any-finding';
-import { expanded } from '../../core/statistics/coverage';
 import { workOut } from '../../state/answers';
 import { shop } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { Found } from '../../widgets/found';
 import { standsInWords } from '../../words/verdicts';
 import { AskedFrame } from './asked-frame';
+import { foundOf } from './found-of';
 
 interface WhereItStandsProps {
   readonly part: PartRecord;
@@ -29,8 +29,7 @@ export function WhereItStands({ part, inspection }: WhereItStandsProps) {
           <AskedFrame requirement={finding.requirement} entry={entry} />
           {finding.fixed ? (
             <Found
-              value={finding.zone.width}
-              expanded={expanded(finding.zone)}
+              {...foundOf(finding)}
               unit={deviation}
               verdict={isPending(finding) ? undefined : finding.verdict}
             />

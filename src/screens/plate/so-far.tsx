@@ -1,7 +1,9 @@
+import { useMemo } from 'preact/hooks';
 import {
   type AnyFinding,
   type AnyFixedFinding,
   allFindings,
+  isPending,
 } from '../../core/inspection/any-finding';
 import { expanded } from '../../core/statistics/coverage';
 import { type Worked, workOut } from '../../state/answers';
@@ -10,12 +12,17 @@ import { type NextToRead, nextToRead } from '../../state/next-to-read';
 import { shop } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { Announced } from '../../widgets/announced';
+import { Later } from '../../widgets/later';
+import { goToMarked } from '../../widgets/number-fields';
 import { VerdictBadge } from '../../widgets/verdict-badge';
+import { DISAGREEMENT } from '../../words/checks';
 import { requirementName } from '../../words/faces';
 import { leanInWords } from '../../words/leans';
 import { nextToReadInWords } from '../../words/next-to-read';
-import { withDoubt } from '../../words/numbers';
+import { deviation as shown, withDoubt } from '../../words/numbers';
 import { VERDICT_LABELS } from '../../words/verdicts';
+import { disagrees } from '../answer/disagreement-note';
+import { NextInBar } from './next-in-bar';
 
 interface SoFarProps {
   readonly part: PartRecord;
@@ -27,17 +34,33 @@ interface SoFarProps {
 export function SoFar({ part, inspection, onShow }: SoFarProps) {
   const now = followed(inspection);
   const worked = workOut(now, part.entry);
+  const drawn = useDrawn(part, inspection);
   const finding = mostTelling(allFindings(worked.answer));
-  const line = lineOf(now, worked, finding);
+  const told = lineOf(now, worked, finding);
+  const line = worked.answer && disagrees(worked.answer) ? `${told}. ${DISAGREEMENT}` : told;
   return (
     <>
-      <button type="button" class="so-far" onClick={onShow}>
-        <span>{line}</span>
-        {finding && <VerdictBadge verdict={finding.verdict} />}
+      <button type="button" class="so-far" onClick={() => goToMarked() || onShow()}>
+        <span>
+          {line}
+          {finding && <Later turns={2}>{drawn}</Later>}
+        </span>
+        {finding && !isPending(finding) && <VerdictBadge verdict={finding.verdict} />}
       </button>
-      <Announced text={finding ? `${line}: ${VERDICT_LABELS[finding.verdict]}` : line} />
+      <Announced
+        text={finding && !isPending(finding) ? `${line}: ${VERDICT_LABELS[finding.verdict]}` : line}
+      />
     </>
   );
+}
+
+/** What the next reading will tell, drawn from the record as the screen has it: it changes after the frame of a key. */
+function useDrawn(part: PartRecord, inspection: InspectionRecord) {
+  const worked = workOut(inspection, part.entry);
+  return useMemo(() => {
+    const finding = mostTelling(allFindings(worked.answer));
+    return finding && <NextInBar inspection={inspection} worked={worked} finding={finding} />;
+  }, [worked, inspection]);
 }
 
 /** The requirement that is worst off: it decides what happens next. */
@@ -63,7 +86,12 @@ function lineOf(
   const { deviation } = shop.value.units;
   if (finding !== undefined) {
     const { zone, requirement } = finding;
-    return `${requirementName(requirement)}: ${withDoubt(zone.width, expanded(zone), deviation)}`;
+    const withForm = 'withForm' in finding ? finding.withForm : undefined;
+    const width =
+      withForm === undefined
+        ? withDoubt(zone.width, expanded(zone), deviation)
+        : `${shown(withForm.width, deviation)} with form`;
+    return `${requirementName(requirement)}: ${width}`;
   }
   const next = nextToRead(inspection, worked);
   if (next !== undefined && tellsMore(next)) return nextToReadInWords(next);
@@ -72,10 +100,10 @@ function lineOf(
     if (outOfSquare[0] !== undefined) return leanInWords(faces[0], base, outOfSquare[0]);
     if (difference !== undefined) {
       const by = withDoubt(Math.abs(difference.value), expanded(difference), deviation);
-      return `The sides differ by ${by}. Which one leans: see what is missing`;
+      return `The sides differ by ${by}. ${next ? nextToReadInWords(next) : 'Which one leans: see what is missing'}`;
     }
   }
-  return 'Not fixed yet: see what is missing';
+  return next ? `Not fixed yet. ${nextToReadInWords(next)}` : 'Not fixed yet: see what is missing';
 }
 
 function tellsMore({ requirements, difference }: NextToRead): boolean {

@@ -1,0 +1,45 @@
+import type { AnyFixedFinding } from '../../core/inspection/any-finding';
+import { expanded } from '../../core/statistics/coverage';
+import { adviceOn } from '../../state/advice';
+import type { Worked } from '../../state/answers';
+import { type NextToRead, nextToRead } from '../../state/next-to-read';
+import { shop } from '../../state/shop';
+import type { InspectionRecord } from '../../store/records';
+import { nextInWords } from '../../words/checks';
+import { narrowsInWords, nextToReadInWords } from '../../words/next-to-read';
+import { seatingsInWords } from '../../words/verdicts';
+
+interface NextInBarProps {
+  readonly inspection: InspectionRecord;
+  readonly worked: Worked;
+  /** What the line above it tells. */
+  readonly finding: AnyFixedFinding;
+}
+
+/** What the next reading will tell once there is an answer. It takes longer than that, and so follows it. */
+export function NextInBar({ inspection, worked, finding }: NextInBarProps) {
+  if (inspection.closed !== undefined) return null;
+  const next = nextToRead(inspection, worked);
+  const text = next === undefined ? toSettle(worked, finding) : toRead(next, finding);
+  return text === undefined ? null : <span class="so-far-next">{text}</span>;
+}
+
+/** A reading that the sheets have a field for. */
+function toRead(next: NextToRead, { requirement, zone }: AnyFixedFinding): string {
+  const then = next.zones.get(requirement.id);
+  if (next.requirements.length > 0 || then === undefined) return nextToReadInWords(next);
+  const { deviation } = shop.value.units;
+  return narrowsInWords(next.name, expanded(zone), expanded(then), deviation);
+}
+
+/** All is read: what would settle a verdict that cannot be given. */
+function toSettle(worked: Worked, finding: AnyFixedFinding): string | undefined {
+  const { verdict, zone } = finding;
+  if (verdict !== 'too close to call') return undefined;
+  if ('seatings' in finding && typeof finding.seatings === 'number') {
+    return seatingsInWords(finding.seatings);
+  }
+  const advised = adviceOn(worked)?.next;
+  if (advised === undefined) return undefined;
+  return nextInWords(advised, zone.degreesOfFreedom, shop.value.units.deviation);
+}
