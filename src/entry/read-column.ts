@@ -46,7 +46,7 @@ function readHeights(
   const heights = new Map<string, number>();
   for (const { id, height } of setup.heights) {
     const key = fieldKey.height(id);
-    const read = readLength(height, key, problems, limits, 'Height above the plate');
+    const read = readLength(height, key, problems, limits, 'How high?');
     if (read === undefined) continue;
     if ([...heights.values()].includes(read / 1000)) {
       problems.wrong(key, 'This height is there already: two different heights show a lean');

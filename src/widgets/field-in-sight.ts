@@ -1,3 +1,6 @@
+/** Room for a field's label above it, px. */
+const LABEL = 36;
+
 /**
  * Keeps `field` above the keypad and under the band while what stands above it grows or shrinks; where
  * somebody has scrolled away from it, it is left alone.
@@ -11,9 +14,11 @@ export function keepInSight(field: HTMLElement): () => void {
     seen = isInSight(field);
   };
   const grown = new ResizeObserver(() => {
-    if (seen && !isInSight(field)) field.scrollIntoView({ block: 'center', behavior: 'instant' });
+    noteBand();
+    if (seen && !isInSight(field)) bringInSight(field, 'instant');
   });
-  field.scrollIntoView({ block: 'center' });
+  noteBand();
+  bringInSight(field);
   grown.observe(contents);
   document.addEventListener('scroll', look, { passive: true });
   return () => {
@@ -22,9 +27,40 @@ export function keepInSight(field: HTMLElement): () => void {
   };
 }
 
+/** Scrolls `field` to under the drawing that it belongs to, so that what follows is seen too, or else to the middle of the room. */
+export function bringInSight(field: HTMLElement, behavior: ScrollBehavior = 'auto'): void {
+  if (document.querySelector('.keypad') === null) {
+    field.scrollIntoView({ block: 'center', behavior });
+    return;
+  }
+  const room = roomFor(field);
+  const { top, bottom } = field.getBoundingClientRect();
+  const by = room.underDrawing
+    ? top - room.top - LABEL
+    : (top + bottom) / 2 - (room.top + room.bottom) / 2;
+  scrollBy({ top: by, behavior });
+}
+
 function isInSight(field: HTMLElement): boolean {
   const { top, bottom } = field.getBoundingClientRect();
-  const band = document.querySelector('.band')?.getBoundingClientRect().bottom ?? 0;
-  const pad = document.querySelector('.keypad')?.getBoundingClientRect().top ?? innerHeight;
-  return top >= band && bottom <= pad;
+  const room = roomFor(field);
+  return top >= room.top && bottom <= room.bottom;
+}
+
+/** What is left for `field` between the band, or the drawing that stays under it, and the keypad. */
+function roomFor(field: HTMLElement) {
+  const drawing = field.closest('.setup')?.querySelector(':scope > .tap-to-go') ?? undefined;
+  const stays = drawing !== undefined && getComputedStyle(drawing).position === 'sticky';
+  const top = bandBottom() + (stays ? drawing.getBoundingClientRect().height : 0);
+  const bottom = document.querySelector('.keypad')?.getBoundingClientRect().top ?? innerHeight;
+  return { top, bottom, underDrawing: stays };
+}
+
+function bandBottom(): number {
+  return document.querySelector('.band')?.getBoundingClientRect().bottom ?? 0;
+}
+
+/** The drawing that stays in sight does so under the band, however high that is. */
+function noteBand(): void {
+  document.documentElement.style.setProperty('--band-bottom', `${bandBottom()}px`);
 }

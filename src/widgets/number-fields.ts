@@ -1,3 +1,5 @@
+import { bringInSight } from './field-in-sight';
+
 /** Sent by the last number field when there is no next one to go to. */
 export const ENTRY_DONE = 'entry-done';
 
@@ -69,7 +71,7 @@ export function goToFirstEmpty(root: HTMLElement): void {
 export function goBackTo(input: HTMLInputElement): void {
   input.focus({ preventScroll: true });
   input.setSelectionRange(input.value.length, input.value.length);
-  input.scrollIntoView({ block: 'center' });
+  bringInSight(input);
 }
 
 /** What the number fields within `root` hold, by their ids. */
@@ -120,7 +122,7 @@ export function labelOf(input: HTMLInputElement): string {
 function focusField(input: HTMLInputElement): void {
   input.focus({ preventScroll: true });
   input.select();
-  input.scrollIntoView({ block: 'center' });
+  bringInSight(input);
 }
 
 /** Types `text` at the caret, as a key would. */

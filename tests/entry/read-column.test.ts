@@ -61,7 +61,7 @@ describe('a height that is refused takes its readings with it, on both sides', (
   it('and one that is not there yet, without being wrong', () => {
     const setup = columnSetup({ heights: ['', '80'] });
     expect(read(setup).problems).toEqual({
-      [fieldKey.height('low')]: missing('Height above the plate'),
+      [fieldKey.height('low')]: missing('How high?'),
     });
     expect(made(setup)).toEqual(['right 80', 'left 80']);
   });

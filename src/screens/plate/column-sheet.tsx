@@ -48,17 +48,19 @@ export function ColumnSheet(props: SetupSheetProps<ColumnSetup>) {
           },
         }}
       />
-      {heights.map(({ id, height }, row) => (
-        <LengthField
-          key={id}
-          field={fieldKey.height(id)}
-          label={`Height ${row + 1} above the plate`}
-          typed={height}
-          problems={problems}
-          disabled={locked}
-          onTyped={(typed) => onChange((now) => withHeight(now, id, typed))}
-        />
-      ))}
+      <div class="columns">
+        {heights.map(({ id, height }, row) => (
+          <LengthField
+            key={id}
+            field={fieldKey.height(id)}
+            label={`Height ${row + 1} above the plate`}
+            typed={height}
+            problems={problems}
+            disabled={locked}
+            onTyped={(typed) => onChange((now) => withHeight(now, id, typed))}
+          />
+        ))}
+      </div>
       {!locked && (
         <div class="row">
           <button

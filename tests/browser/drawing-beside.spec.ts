@@ -1,0 +1,127 @@
+import { expect, type Page, test } from '@playwright/test';
+import { describePart, press, tapKeys, type } from './shop-floor';
+
+const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
+const sheet = (page: Page, name: RegExp) => page.getByRole('region', { name });
+
+// A tap goes to where a thing stands, not to where it was on its way.
+test.use({ contextOptions: { reducedMotion: 'reduce' } });
+
+test.beforeEach(async ({ page }) => {
+  await describePart(page, { name: 'Trial block', size: ['60', '40', '90'], within: '0.005' });
+  await page.getByRole('button', { name: 'Take readings' }).tap();
+});
+
+test('a tap on a side of the block leads to its reading', async ({ page }) => {
+  const drawing = sheet(page, /^Nose comparator/).locator('.tap-to-go svg');
+  for (const side of ['left', 'right']) {
+    await drawing.getByText(side, { exact: true }).tap();
+    const name = side === 'left' ? 'Left side' : 'Right side';
+    await expect(field(page, name)).toBeFocused();
+  }
+});
+
+test('a tap near a height of the column leads to what is read there', async ({ page }) => {
+  await press(page.getByRole('button', { name: 'Column', exact: true }).first());
+  await type(page, 'Height 1 above the plate', '10');
+  await type(page, 'Height 2 above the plate', '80');
+  await field(page, 'Right at 10').click();
+  const column = sheet(page, /^Column/);
+  // The other height is the point that is not lit.
+  await column.locator('.drawing-contact').last().tap();
+  await expect(field(page, 'Right at 80')).toBeFocused();
+  await column.locator('.tap-to-go svg').getByText('left', { exact: true }).tap();
+  await expect(page.locator('input:focus')).toHaveAccessibleName(/^Left at /);
+});
+
+test('a tap on a place of a face leads to its reading', async ({ page }) => {
+  await press(page.getByText('Form of the right').first());
+  await press(page.getByRole('button', { name: 'Indicator over the face' }).first());
+  await page.getByRole('button', { name: '3 × 3' }).tap();
+  const places = sheet(page, /^Over the right/).locator('.drawing-place');
+  for (const place of [5, 9, 1]) {
+    await places.nth(place - 1).tap();
+    await expect(field(page, `Reading at place ${place}`)).toBeFocused();
+  }
+});
+
+test('the drawing stays between band and keypad while readings far below it are typed', async ({
+  page,
+}) => {
+  await press(page.getByRole('button', { name: 'Column', exact: true }).first());
+  await type(page, 'Height 1 above the plate', '10');
+  await type(page, 'Height 2 above the plate', '80');
+  await field(page, 'Left at 80').click();
+  const inSight = () =>
+    page.evaluate(() => {
+      const edges = (selector: string) => document.querySelector(selector)?.getBoundingClientRect();
+      const focused = document.activeElement?.getBoundingClientRect();
+      const drawing = document.activeElement
+        ?.closest('.setup')
+        ?.querySelector('svg')
+        ?.getBoundingClientRect();
+      const [band, pad] = [edges('.band'), edges('.keypad')];
+      if (!(focused && drawing && band && pad)) return 'something is not there';
+      if (drawing.top < band.bottom - 1) return 'the drawing is under the band';
+      if (focused.top < drawing.bottom - 1) return 'the field is under the drawing';
+      return focused.bottom > pad.top ? 'the field is under the keypad' : 'all in sight';
+    });
+  await expect.poll(inSight).toBe('all in sight');
+});
+
+test('a tap on a filled field where the keypad comes up is typed over, and so is what was taken back', async ({
+  page,
+}) => {
+  await type(page, 'Nose height', '6');
+  await type(page, 'Indicator height', '80');
+  await type(page, 'Right side', '34');
+  await type(page, 'Left side', '31');
+  await tapKeys(page, ['Done']);
+  const left = field(page, 'Left side');
+  // Low on the screen, where the keypad will be.
+  await left.evaluate((input) => {
+    scrollBy({ top: input.getBoundingClientRect().bottom - innerHeight + 20, behavior: 'instant' });
+  });
+  await left.tap();
+  await tapKeys(page, ['2', '9']);
+  await expect(left).toHaveValue('29');
+  await tapKeys(page, ['Undo', '3', '0']);
+  await expect(left).toHaveValue('30');
+});
+
+test('Next goes back to what was left out, and is Done once nothing is', async ({ page }) => {
+  await type(page, 'Left side', '31');
+  await tapKeys(page, ['Next', '6', 'Next', '8', '0', 'Next']);
+  await expect(field(page, 'Right side')).toBeFocused();
+  await tapKeys(page, ['3', '4', 'Done']);
+  await expect(page.getByRole('heading', { name: 'What they say' })).toBeInViewport();
+});
+
+test('the bar leads to what is marked, and tells what the next reading will bring', async ({
+  page,
+}) => {
+  const bar = page.locator('.so-far');
+  await type(page, 'Nose height', '6');
+  await type(page, 'Indicator height', '80');
+  await type(page, 'Right side', '3,4,1');
+  await tapKeys(page, ['Next']);
+  await expect(bar).toContainText('Put right what is marked');
+  await bar.tap();
+  await expect(field(page, 'Right side')).toBeFocused();
+  await tapKeys(page, ['3', '4']);
+  await expect(bar).toContainText('Next: Left side. It shows what the sides differ by');
+  await type(page, 'Left side', '31');
+  await press(page.getByRole('button', { name: 'Take as parallel' }).first());
+  await type(page, 'Parallel within, over the whole face', '1');
+  await page.getByRole('textbox', { name: 'Right side', exact: true }).click();
+  await page.getByRole('button', { name: 'Seat again: right side' }).tap();
+  await expect(bar).toContainText('Right square to bottom: 1.82 ±');
+  await expect(bar).toContainText(/Next: Right side, seating 2\. The ± goes to about \d/);
+  await type(page, 'Right side, seating 2', '74');
+  await expect(bar).toContainText('The readings disagree');
+  await press(page.getByRole('button', { name: 'See which' }));
+  const agreement = page.getByRole('region', { name: 'Do the readings agree?' });
+  await expect(agreement).toBeInViewport();
+  await agreement.getByRole('button', { name: 'Go to it' }).first().tap();
+  await expect(page.locator('input:focus')).toHaveCount(1);
+});
