@@ -1,4 +1,4 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Locator, type Page, test } from '@playwright/test';
 import { describePart, press, tapKeys, type } from './shop-floor';
 
 const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
@@ -12,10 +12,18 @@ test.beforeEach(async ({ page }) => {
   await page.getByRole('button', { name: 'Take readings' }).tap();
 });
 
+/** Taps the middle of what is drawn beside the field that is being filled: it is in sight already. */
+async function tapDrawn(page: Page, part: Locator): Promise<void> {
+  await expect(page.locator('input:focus')).toHaveCount(1);
+  const box = await part.boundingBox();
+  if (box === null) throw new Error('It is not drawn');
+  await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
+}
+
 test('a tap on a side of the block leads to its reading', async ({ page }) => {
   const drawing = sheet(page, /^Nose comparator/).locator('.tap-to-go svg');
   for (const side of ['left', 'right']) {
-    await drawing.getByText(side, { exact: true }).tap();
+    await tapDrawn(page, drawing.getByText(side, { exact: true }));
     const name = side === 'left' ? 'Left side' : 'Right side';
     await expect(field(page, name)).toBeFocused();
   }
@@ -28,9 +36,9 @@ test('a tap near a height of the column leads to what is read there', async ({ p
   await field(page, 'Right at 10').click();
   const column = sheet(page, /^Column/);
   // The other height is the point that is not lit.
-  await column.locator('.drawing-contact').last().tap();
+  await tapDrawn(page, column.locator('.drawing-contact').last());
   await expect(field(page, 'Right at 80')).toBeFocused();
-  await column.locator('.tap-to-go svg').getByText('left', { exact: true }).tap();
+  await tapDrawn(page, column.locator('.tap-to-go svg').getByText('left', { exact: true }));
   await expect(page.locator('input:focus')).toHaveAccessibleName(/^Left at /);
 });
 
@@ -40,7 +48,7 @@ test('a tap on a place of a face leads to its reading', async ({ page }) => {
   await page.getByRole('button', { name: '3 × 3' }).tap();
   const places = sheet(page, /^Over the right/).locator('.drawing-place');
   for (const place of [5, 9, 1]) {
-    await places.nth(place - 1).tap();
+    await tapDrawn(page, places.nth(place - 1));
     await expect(field(page, `Reading at place ${place}`)).toBeFocused();
   }
 });

@@ -16,8 +16,14 @@ export function TapToGo({ onTap, children }: TapToGoProps) {
       const drawing = around?.querySelector('svg');
       if (drawing) onTap({ x, y }, drawing);
     };
+    // The field keeps the focus until the tap leads to another: without it the drawing would move under the finger.
+    const pressed = (event: MouseEvent) => event.preventDefault();
+    around?.addEventListener('mousedown', pressed);
     around?.addEventListener('click', tapped);
-    return () => around?.removeEventListener('click', tapped);
+    return () => {
+      around?.removeEventListener('mousedown', pressed);
+      around?.removeEventListener('click', tapped);
+    };
   }, [onTap]);
   return (
     <div class="tap-to-go" ref={root}>
