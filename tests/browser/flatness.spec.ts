@@ -34,7 +34,7 @@ test('a map of nine places tells whether the bottom is flat enough, and the reco
   await expect(sheet).toContainText('Any three places lie in a plane.');
   await readMap(page, BOWL);
   await expect(sheet).toContainText('2.00 ±');
-  await expect(sheet).toContainText('The chance that it meets the drawing is 95 %');
+  await expect(sheet).toContainText('The chance that it meets the drawing is 94.8 %: not enough');
   await expect(sheet).toContainText('Read at 9 places');
   await expect(page.getByRole('region', { name: 'Form', exact: true })).toContainText(
     'The drawing allows3.00 µm',
