@@ -40,14 +40,20 @@ function licenceOf(folder: string): string {
   const by = typeof author === 'object' ? author.name : author;
   const text = file ? readFileSync(`${folder}/${file}`, 'utf8') : `By ${by ?? 'its authors'}`;
   const [own = ''] = text.split(OF_ITS_PARTS);
-  return `${name} ${version} (${license})\n\n${own.trim()}\n`;
+  return `${name} ${version} (${license})\n\n${inParagraphs(own)}\n`;
+}
+
+/** Every word of a text, one line a paragraph: the same licence, broken otherwise, is packed again and again. */
+function inParagraphs(text: string): string {
+  const paragraphs = text.trim().split(/\n\s*\n/);
+  return paragraphs.map((paragraph) => paragraph.replace(/\s+/g, ' ').trim()).join('\n\n');
 }
 
 const RULE = `\n${'-'.repeat(80)}\n\n`;
 
 /** The licences of the packages in `folders`, the app's own first. */
 export function licencesOf(folders: readonly string[]): string {
-  const own = `Highedge (MIT)\n\n${readFileSync('LICENSE', 'utf8')}`;
+  const own = `Highedge (MIT)\n\n${inParagraphs(readFileSync('LICENSE', 'utf8'))}\n`;
   return [own, ...folders.map(licenceOf)].join(RULE);
 }
 

@@ -10,6 +10,11 @@ import { findChromium } from './find-chromium.mjs';
 
 const PAPER = '#f4f1ea';
 
+/** Rows of a palette are packed best as they are. */
+const SMALLEST = ['compression-filter=0', 'compression-level=9', 'compression-strategy=0'].flatMap(
+  (setting) => ['-define', `png:${setting}`],
+);
+
 /** Three colours, nothing, and the edges between them. */
 const COLOURS = 24;
 
@@ -34,6 +39,7 @@ for (const { file, size, share, background } of ICONS) {
     </body>`);
   const path = new URL(file, publicFolder).pathname;
   await page.screenshot({ path, omitBackground: true });
-  execFileSync('convert', [path, '+dither', '-colors', `${COLOURS}`, '-strip', path]);
+  const palette = ['+dither', '-colors', `${COLOURS}`, '-strip'];
+  execFileSync('convert', [path, ...palette, ...SMALLEST, path]);
 }
 await browser.close();
