@@ -1,21 +1,26 @@
 import { beginMerge, endMerge } from '../store/begun-merge';
+import { forgetMergedStates } from '../store/merged-states';
+import { loadRecoveryCopy } from '../store/recovery';
 import { backUp } from './backup/back-up';
 import type { BackupHead } from './backup/format';
 import { lookOver, mergeBackup, type Overview, type Progress } from './backup/restore';
 import { FileRefused } from './file-refused';
+import { type PutBack, putBack } from './merge/put-back';
 import type { Tally } from './merge/tally';
 
 /** Work on everything that is stored: it takes its time, and is done beside the screen. */
 export type Job =
   | { readonly kind: 'back up'; readonly head: BackupHead }
   | { readonly kind: 'look over'; readonly file: Blob }
-  | { readonly kind: 'merge'; readonly file: File; readonly head: BackupHead };
+  | { readonly kind: 'merge'; readonly file: File; readonly head: BackupHead }
+  | { readonly kind: 'put back'; readonly at: string };
 
 /** What each job comes to. */
 export interface Results {
   readonly 'back up': Blob;
   readonly 'look over': Overview;
   readonly merge: Tally;
+  readonly 'put back': PutBack;
 }
 
 export type Message =
@@ -39,6 +44,13 @@ export async function doJob(job: Job, progress: Progress): Promise<Results[Job['
       const tally = await mergeBackup(job.file, progress);
       await endMerge();
       return tally;
+    }
+    case 'put back': {
+      const copy = await loadRecoveryCopy();
+      if (copy === undefined) throw new Error('There is no copy from before a merge');
+      const count = await putBack(new Blob([copy.bytes]), job.at, progress);
+      await forgetMergedStates();
+      return count;
     }
   }
 }

@@ -3,8 +3,10 @@ import { ENDING } from '../exchange/backup/format';
 import type { Overview, Progress } from '../exchange/backup/restore';
 import { FileRefused } from '../exchange/file-refused';
 import type { Job, Message, Results } from '../exchange/jobs';
+import type { PutBack } from '../exchange/merge/put-back';
 import type { Tally } from '../exchange/merge/tally';
 import { type BegunMerge, loadBegunMerge } from '../store/begun-merge';
+import { mergedStates } from '../store/merged-states';
 import { tellOtherWindows } from '../store/other-windows';
 import { loadRecoveryCopy } from '../store/recovery';
 import { agreedKeys } from './agreed';
@@ -12,6 +14,7 @@ import { chain } from './chain';
 import { readAgain } from './follow';
 import { untilSaved } from './saving';
 import { now, openShop } from './shop';
+import { summaries } from './summaries';
 
 const LAST = 'highedge last backup';
 
@@ -64,22 +67,39 @@ export async function mergeIn(file: File, progress: Progress): Promise<Tally> {
   await untilSaved();
   const head = { made: now(), app: __APP_VERSION__ };
   const tally = await run({ kind: 'merge', file, head }, progress);
-  // What this page and the others hold may be another state now.
+  await takeUpAll();
+  return tally;
+}
+
+/** What this page and the others hold may be another state now. */
+async function takeUpAll(): Promise<void> {
   chain.value = undefined;
+  summaries.value = new Map();
   await readAgain(agreedKeys());
   await openShop();
   tellOtherWindows(agreedKeys());
   await lookForBegunMerge();
-  return tally;
 }
+
+/** Puts everything back as it was before the last merge; what was entered since stays. */
+export async function putBackAll(progress: Progress): Promise<PutBack> {
+  await untilSaved();
+  const count = await run({ kind: 'put back', at: now() }, progress);
+  await takeUpAll();
+  return count;
+}
+
+/** True where the last merge has changed something that can be put back as it was. */
+export const canPutBack = signal(false);
 
 /** A merge that was cut short, as far as it has been looked for. */
 export const begunMerge = signal<BegunMerge | undefined>(undefined);
 
-/** Looks whether a merge was cut short: a part of its file is in. */
+/** Looks whether a merge was cut short: a part of its file is in; and whether the last one can be put back. */
 export async function lookForBegunMerge(): Promise<void> {
   try {
     begunMerge.value = await loadBegunMerge();
+    canPutBack.value = (await mergedStates()).size > 0;
   } catch (error) {
     // That the database will not open is told elsewhere.
     console.error(error);

@@ -1,5 +1,6 @@
-import { del, get, setMany } from 'idb-keyval';
+import { del, get, promisifyRequest } from 'idb-keyval';
 import { records } from './database';
+import { eraseMergedStates } from './merged-states';
 import { RECOVERY_KEY, type RecoveryCopy } from './recovery';
 
 const KEY = 'merging';
@@ -14,11 +15,12 @@ export interface BegunMerge {
 
 /** Keeps all as it was before the merge, and that the merge has begun, both or neither. */
 export function beginMerge(merge: BegunMerge, before: RecoveryCopy): Promise<void> {
-  const entries: [string, unknown][] = [
-    [RECOVERY_KEY, before],
-    [KEY, merge],
-  ];
-  return setMany(entries, records);
+  return records('readwrite', (store) => {
+    store.put(before, RECOVERY_KEY);
+    store.put(merge, KEY);
+    eraseMergedStates(store);
+    return promisifyRequest(store.transaction);
+  });
 }
 
 /** To be called once the whole file is in. */

@@ -47,6 +47,8 @@ export interface Changes {
   readonly put: readonly StoredRecord[];
   /** Keys of what goes: what it held is put under another key. */
   readonly erase: readonly string[];
+  /** What is to be known of it later, under a key that is no record's. */
+  readonly noted?: readonly [key: string, value: unknown] | undefined;
 }
 
 /**
@@ -59,8 +61,9 @@ export function changeLineages(
 ): Promise<void> {
   return records('readwrite', async (store) => {
     const stored = await Promise.all(keys.map((key) => lineageAt(store, key)));
-    const { put, erase } = change(stored);
+    const { put, erase, noted } = change(stored);
     for (const key of erase) store.delete(key);
+    if (noted !== undefined) store.put(noted[1], noted[0]);
     for (const record of put) store.put(record, keyOf(record));
     return promisifyRequest(store.transaction);
   });

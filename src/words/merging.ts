@@ -14,6 +14,22 @@ export function countsInWords(counts: readonly Count[]): string {
   return listed(there.map(({ count, one, more }) => `${count} ${count === 1 ? one : more}`));
 }
 
+/** What putting back came to, where `goneOn` parts had been worked on since and `removed` came with the merge. */
+export function putBackInWords({
+  removed,
+  goneOn,
+}: {
+  readonly removed: number;
+  readonly goneOn: number;
+}): string {
+  const parts = (count: number) => countsInWords([{ count, one: 'part', more: 'parts' }]);
+  const more = [
+    ...(removed > 0 ? [`${parts(removed)} from the file removed: the bench can put back`] : []),
+    ...(goneOn > 0 ? [`${parts(goneOn)} changed since the merge left as now`] : []),
+  ];
+  return ['It is as before the merge', ...more].join('; ').concat('. Nothing is lost.');
+}
+
 /** How long ago something was: 'today', 'yesterday', '12 days ago'. */
 export function daysAgo(then: string, now: string): string {
   const days = Math.floor((Date.parse(now) - Date.parse(then)) / 86_400_000);

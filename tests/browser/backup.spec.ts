@@ -49,6 +49,13 @@ test('everything goes out as one file and comes in on another device, once', asy
   await expect(phone.getByRole('link', { name: /Kept block/ })).toBeVisible();
   await phone.reload();
   await expect(phone.getByRole('link', { name: /Kept block/ })).toBeVisible();
+  await phone.goto('/files');
+  await expect(phone.getByRole('button', { name: /Put back what was here/ })).toHaveCount(1);
+  await phone.getByRole('button', { name: /Put back what was here/ }).tap();
+  await expect(merge).toContainText('1 part from the file removed');
+  await expect(phone.getByRole('button', { name: /Put back what was here/ })).toHaveCount(0);
+  await phone.getByRole('link', { name: 'Back to the bench' }).tap();
+  await expect(phone.getByRole('link', { name: /Kept block/ })).toHaveCount(0);
   await other.close();
 });
 

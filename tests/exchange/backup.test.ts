@@ -139,7 +139,8 @@ describe('looking a backup over', () => {
       { line: 4, message: expect.stringMatching(/no record/) },
     ]);
     await mergeBackup(file);
-    expect(await storedKeys()).toEqual(['part/a', 'part/c']);
+    const kept = (await storedKeys()).filter((key) => !String(key).startsWith('merged/'));
+    expect(kept).toEqual(['part/a', 'part/c']);
   });
 
   it('leaves alone what it cannot read here: it may be of a newer version', async () => {

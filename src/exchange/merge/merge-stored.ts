@@ -1,5 +1,6 @@
 import { changeLineages, readLineages, type StoredLineage } from '../../store/in-bulk';
 import { SUMMARY_PREFIX } from '../../store/keys';
+import { noteOf } from '../../store/merged-states';
 import type { StoredRecord } from '../../store/records';
 import { readStored } from '../../store/whole/read-stored';
 import type { KeptRecord } from '../shape/records';
@@ -19,38 +20,55 @@ interface Step {
 export async function outcomesOf(records: readonly KeptRecord[]): Promise<readonly Outcome[]> {
   const incoming = lineagesOf(records);
   const stored = await readLineages([...incoming.keys()]);
-  return stepsOf(stored, incoming).map(({ outcome }) => outcome);
+  return stored.map((one) => {
+    const lineage = incoming.get(one.key) ?? { versions: [] };
+    return stepOf(one, (here) => unite(here, lineage), lineage).outcome;
+  });
 }
 
 /** Merges `records` into the store, in one transaction. */
-export async function mergeStored(records: readonly KeptRecord[]): Promise<readonly Outcome[]> {
+export function mergeStored(records: readonly KeptRecord[]): Promise<readonly Outcome[]> {
   const incoming = lineagesOf(records);
+  const united = [...incoming].map(([key, lineage]) => {
+    return [key, (here: Lineage) => unite(here, lineage)] as const;
+  });
+  return changeStored(new Map(united), incoming);
+}
+
+/** What is to become of one record and its earlier states. */
+export type Become = (here: Lineage) => Lineage;
+
+/** Makes of the records at the keys what is to become of them, in one transaction. */
+export async function changeStored(
+  become: ReadonlyMap<string, Become>,
+  incoming: ReadonlyMap<string, Lineage> = new Map(),
+): Promise<readonly Outcome[]> {
   let steps: readonly Step[] = [];
-  await changeLineages([...incoming.keys()], (stored) => {
-    steps = stepsOf(stored, incoming);
+  await changeLineages([...become.keys()], (stored) => {
+    steps = stored.map((one) => stepOf(one, become.get(one.key), incoming.get(one.key)));
+    const put = steps.flatMap((step) => step.put);
     return {
-      put: steps.flatMap(({ put }) => put),
-      erase: steps.flatMap(({ put, erase }) => [...erase, ...summariesOf(put)]),
+      put,
+      erase: steps.flatMap((step) => [...step.erase, ...summariesOf(step.put)]),
+      // A merge is noted so that it can be told from what is entered after it.
+      noted: incoming.size === 0 ? undefined : noteOf(put.filter((one) => one.kind !== 'version')),
     };
   });
   return steps.map(({ outcome }) => outcome);
 }
 
-function stepsOf(
-  stored: readonly StoredLineage[],
-  incoming: ReadonlyMap<string, Lineage>,
-): readonly Step[] {
-  return stored.map((one) => stepOf(one, incoming.get(one.key) ?? { versions: [] }));
-}
-
-function stepOf(stored: StoredLineage, incoming: Lineage): Step {
+function stepOf(
+  stored: StoredLineage,
+  become: Become = (here) => here,
+  incoming: Lineage = { versions: [] },
+): Step {
   const current = stored.current === undefined ? undefined : readable(stored.current);
   const versions = stored.versions.map(readable);
   if (current === null || versions.includes(null)) {
     return { put: [], erase: [], outcome: 'untouched' };
   }
   const here = { current, versions } as Lineage;
-  const [before, after] = [recordsOf(here), recordsOf(unite(here, incoming))];
+  const [before, after] = [recordsOf(here), recordsOf(become(here))];
   const put = [...after].filter(([key, record]) => !isSame(before.get(key), record));
   return {
     put: put.map(([, record]) => record),
@@ -80,5 +98,8 @@ function isSame(one: unknown, other: unknown): boolean {
 /** Keys of what was worked out from the records: it is to be worked out again. */
 function summariesOf(records: readonly KeptRecord[]): readonly string[] {
   const states = records.map((record) => (record.kind === 'version' ? record.record : record));
-  return states.flatMap((state) => ('part' in state ? [`${SUMMARY_PREFIX}${state.part}`] : []));
+  return states.flatMap((state) => {
+    if (state.kind === 'shop') return [];
+    return [`${SUMMARY_PREFIX}${state.kind === 'part' ? state.id : state.part}`];
+  });
 }

@@ -26,7 +26,7 @@ export function unite(one: Lineage, other: Lineage): Lineage {
 }
 
 /** Everything in it hangs on the state alone: also who merges it, and when, is all one. */
-function asVersion(record: EnteredRecord): VersionRecord {
+export function asVersion(record: EnteredRecord): VersionRecord {
   const { format, changed } = record;
   const times = { made: changed, changed };
   return { format, ...times, kind: 'version', of: keyOf(record), id: changed, record, why: MERGED };

@@ -1,11 +1,20 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Overview } from '../../exchange/backup/restore';
 import { FileRefused } from '../../exchange/file-refused';
+import type { PutBack } from '../../exchange/merge/put-back';
 import type { Tally } from '../../exchange/merge/tally';
 import { arrived, takeSharedFiles } from '../../state/arrived-file';
-import { begunMerge, lookForBegunMerge, lookOverBackup, mergeIn } from '../../state/backups';
+import {
+  begunMerge,
+  canPutBack,
+  lookForBegunMerge,
+  lookOverBackup,
+  mergeIn,
+  putBackAll,
+} from '../../state/backups';
 import { type OpenedTable, openTable } from '../../state/opened-table';
 import { ChooseFile } from '../../widgets/choose-file';
+import { putBackInWords } from '../../words/merging';
 import { moment } from '../../words/time';
 import { OverviewFacts, TallyFacts } from './overview-facts';
 import { TableArrived } from './table-arrived';
@@ -16,7 +25,8 @@ type Step =
   | { readonly at: 'refused'; readonly message: string }
   | { readonly at: 'looked over'; readonly file: File; readonly overview: Overview }
   | { readonly at: 'merged'; readonly tally: Tally }
-  | { readonly at: 'table'; readonly table: OpenedTable };
+  | { readonly at: 'table'; readonly table: OpenedTable }
+  | { readonly at: 'put back'; readonly count: PutBack };
 
 /** A backup in: looked over first, merged once the person says so. A table is asked which part it belongs to. */
 export function MergeSheet() {
@@ -40,6 +50,10 @@ export function MergeSheet() {
   const merge = (file: File) =>
     attempt('Merging', async (progress) => {
       return { at: 'merged', tally: await mergeIn(file, progress) };
+    });
+  const putBack = () =>
+    attempt('Putting back', async (progress) => {
+      return { at: 'put back', count: await putBackAll(progress) };
     });
   useEffect(() => void lookForBegunMerge(), []);
   useEffect(() => {
@@ -109,7 +123,13 @@ export function MergeSheet() {
             <TallyFacts tally={step.tally} />
           </>
         )}
+        {step.at === 'put back' && <p class="note note-good">{putBackInWords(step.count)}</p>}
       </div>
+      {step.at !== 'working' && canPutBack.value && (
+        <button type="button" class="button" onClick={() => void putBack()}>
+          Put back what was here before the last merge
+        </button>
+      )}
     </section>
   );
 }
