@@ -2,40 +2,40 @@ import type { LengthUnit } from '../../core/units/length';
 
 /** The columns of a table of readings, and what stands under each; the same names out and in. */
 export const COLUMNS = {
-  part: { heading: 'part', says: 'Name of the part' },
-  job: { heading: 'job', says: 'Job or drawing' },
-  taken: { heading: 'taken', says: 'When the readings were begun, ISO 8601 in UTC' },
-  setup: { heading: 'setup', says: 'Which way of reading of the inspection, counted from 1' },
-  placing: { heading: 'placing', says: 'Which time the block was set down in it, counted from 1' },
-  way: { heading: 'way', says: 'The way of reading' },
-  face: { heading: 'face', says: 'The face that was read' },
-  base: { heading: 'stands on', says: 'The face that the block stood on' },
+  part: { heading: 'part', says: 'its name' },
+  job: { heading: 'job', says: 'or drawing' },
+  taken: { heading: 'taken', says: 'when begun, ISO 8601 in UTC' },
+  setup: { heading: 'setup', says: 'counted from 1' },
+  placing: { heading: 'placing', says: 'counted from 1' },
+  way: { heading: 'way', says: 'of reading' },
+  face: { heading: 'face', says: 'that was read' },
+  base: { heading: 'stands on', says: 'that face' },
   noseHeight: {
     heading: 'nose height',
-    says: 'Of the nose of a comparator over the plate',
+    says: 'over the plate',
     unit: 'mm',
   },
-  height: { heading: 'height', says: 'Of the indicator over the plate', unit: 'mm' },
+  height: { heading: 'height', says: 'of the indicator, over the plate', unit: 'mm' },
   up: {
     heading: 'up',
-    says: 'Of the place on the face, from the edge nearest the datum',
+    says: 'from the edge nearest the datum',
     unit: 'mm',
   },
-  across: { heading: 'across', says: 'Of the place, in from the edge beside it', unit: 'mm' },
-  reading: { heading: 'reading', says: 'Plus is the plunger pushed in', unit: 'µm' },
-  thickness: { heading: 'thickness', says: 'From the face to the one opposite', unit: 'mm' },
+  across: { heading: 'across', says: 'from the edge beside it', unit: 'mm' },
+  reading: { heading: 'reading', says: 'plus is plunger pushed in', unit: 'µm' },
+  thickness: { heading: 'thickness', says: 'to the face opposite', unit: 'mm' },
   takenOver: {
     heading: 'taken over from',
     says: 'When a reading was taken that was taken over from earlier, ISO 8601 in UTC; empty where it was taken with the others',
   },
   within: {
     heading: 'parallel within',
-    says: 'What somebody says the faces are parallel within',
+    says: 'somebody’s word',
     unit: 'µm',
   },
   leftOut: {
     heading: 'left out because',
-    says: 'Why the reading does not count; empty where it does',
+    says: 'empty where it counts',
   },
 } as const satisfies Readonly<Record<string, { heading: string; says: string; unit?: LengthUnit }>>;
 

@@ -9,22 +9,21 @@ import { type Cell, csvHead, csvLines } from './write-csv';
 
 /** The columns by their headings, with units, and what stands under each. */
 export const RESULT_COLUMNS = {
-  part: 'Name of the part',
-  job: 'Job or drawing',
-  taken: 'When the readings were begun, ISO 8601 in UTC',
-  finished: 'When they were finished; empty while they are open',
-  'measured by': 'Who finished them',
-  requirement: 'What is asked',
-  face: 'The face that it is asked of',
-  datum: 'The face that it refers to; empty for flatness, which has none',
-  'tolerance (µm)': 'Width that the zone may have',
-  'width (µm)':
-    'Width of the zone that was found, faces taken as planes; of a flatness the minimum zone',
-  'expanded uncertainty (µm)': 'U of that width for a coverage of 95.45 %',
-  'coverage factor': 'k in U = k·u, by the effective degrees of freedom',
-  'width with form (µm)': 'Width with the form that was read; empty where none was',
-  'probability of conformity (1)': 'From 0 to 1, with form where there is any',
-  verdict: 'in, out or too close to call; not fixed where the readings do not tell',
+  part: 'its name',
+  job: 'or drawing',
+  taken: 'when begun, ISO 8601 in UTC',
+  finished: 'empty while open',
+  'measured by': 'who finished them',
+  requirement: 'what is asked',
+  face: 'of which it is asked',
+  datum: 'that it refers to',
+  'tolerance (µm)': 'width of the zone at most',
+  'width (µm)': 'found, faces as planes',
+  'expanded uncertainty (µm)': 'of that width, 95.45 %',
+  'coverage factor': 'k in U = k·u',
+  'width with form (µm)': 'empty where none was read',
+  'probability of conformity (1)': 'with form',
+  verdict: 'or not fixed',
 } as const;
 
 export const RESULT_HEADINGS = Object.keys(

@@ -52,10 +52,7 @@ export function ShopTablesSheet() {
       )}
       <p role="status">{done !== undefined && `Writing: ${countInWords(done, all)} so far…`}</p>
       {failed && <p class="note note-wrong">The table could not be made. Try once more.</p>}
-      <p class="soft small">
-        A table is to be looked at and reckoned with. To move everything to another device, back it
-        up: a backup has all of it, a table has not.
-      </p>
+      <p class="soft small">To move everything to another device, back it up instead.</p>
       <ColumnFacts />
     </section>
   );
