@@ -115,25 +115,13 @@ export async function recoveryFile(): Promise<File | undefined> {
   });
 }
 
-/** Does a job in a worker; where there is none, here: everything waits for the database in between. */
+/** Does a job in a worker: every browser that can pack a file has one. */
 async function run<J extends Job>(job: J, progress: Progress): Promise<Results[J['kind']]> {
-  const worker = open();
-  if (worker === undefined) {
-    const { doJob } = await import('../exchange/jobs');
-    return (await doJob(job, progress)) as Results[J['kind']];
-  }
+  const worker = new Worker(new URL('../exchange/worker.ts', import.meta.url), { type: 'module' });
   try {
     return (await answer(worker, job, progress)) as Results[J['kind']];
   } finally {
     worker.terminate();
-  }
-}
-
-function open(): Worker | undefined {
-  try {
-    return new Worker(new URL('../exchange/worker.ts', import.meta.url), { type: 'module' });
-  } catch {
-    return undefined;
   }
 }
 
