@@ -5,7 +5,7 @@ import { readStored } from '../../src/store/whole/read-stored';
 import type { Stored } from '../browser/database';
 
 /** What a person entered, without what is worked out from it and what an import keeps beside it. */
-export function entered(all: Stored): Stored {
+function entered(all: Stored): Stored {
   return Object.fromEntries(
     Object.entries(all).filter(([key]) => /^(part|chain|shop|version)\b/.test(key)),
   );
