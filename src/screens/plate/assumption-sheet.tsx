@@ -1,5 +1,6 @@
 import { fieldKey } from '../../entry/field-keys';
 import type { AssumptionSetup } from '../../entry/setup-entry';
+import { ParallelOrNot } from '../../widgets/drawings/help/parallel-or-not';
 import { LengthField } from '../../widgets/length-field';
 import { pairName } from '../../words/faces';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
@@ -16,6 +17,7 @@ export function AssumptionSheet(props: SetupSheetProps<AssumptionSetup>) {
       locked={locked}
       onRemove={onRemove}
     >
+      <ParallelOrNot />
       <LengthField
         field={fieldKey.within(id)}
         label="Parallel within, over the whole face"
