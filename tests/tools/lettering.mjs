@@ -22,7 +22,7 @@ for (const [name, weight] of Object.entries(WEIGHTS)) {
     'python3',
     [
       ...['-m', 'fontTools.subset', `${PACKAGE}-${weight}-normal.woff2`],
-      ...[`--unicodes=${SIGNS}`, '--layout-features=kern,tnum,liga,ccmp,locl'],
+      ...[`--unicodes=${SIGNS}`, '--layout-features=kern,tnum'],
       ...['--no-hinting', '--desubroutinize', '--flavor=woff2'],
       `--output-file=${FOLDER}/${name}.woff2`,
     ],
