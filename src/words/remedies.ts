@@ -2,17 +2,16 @@ import type { Remedy } from '../core/inspection/candidates/candidate';
 import { oppositeFace } from '../core/part/faces';
 import { highSideName, pairName } from './faces';
 
-/** What would fix a quantity that the readings do not, as one sentence; any one of the sets will do. */
-export function remediesInWords(sets: readonly (readonly Remedy[])[]): string {
+/** What would fix a quantity that the readings do not, a sentence for each way; any one of them will do. */
+export function remediesInWords(sets: readonly (readonly Remedy[])[]): readonly string[] {
   const [first] = sets;
-  if (first === undefined) return 'No single further reading fixes it: begin a new setup.';
+  if (first === undefined) return ['No single further reading fixes it: begin a new setup.'];
   // Any corners will do, so the number of them says it all.
   const corners = first.filter(({ kind }) => kind === 'micrometer at a corner');
   if (corners.length === first.length && corners[0]?.kind === 'micrometer at a corner') {
-    return `${atCorners(corners[0], corners.length)}.`;
+    return [`${atCorners(corners[0], corners.length)}.`];
   }
-  const ways = sets.map((remedies) => remedies.map(remedyInWords).join(', and '));
-  return `${capital(ways.join('; or '))}.`;
+  return sets.map((remedies) => `${capital(remedies.map(remedyInWords).join(', and '))}.`);
 }
 
 function atCorners(remedy: Extract<Remedy, { kind: 'micrometer at a corner' }>, count: number) {

@@ -19,27 +19,28 @@ describe('one piece of work', () => {
     [HEIGHTS, 'Measure between back and front with a micrometer at two heights.'],
     [ASSUME, 'Say within what right and left are parallel.'],
   ])('%o', (remedy, sentence) => {
-    expect(remediesInWords([[remedy]])).toBe(sentence);
+    expect(remediesInWords([[remedy]])).toEqual([sentence]);
   });
 
   it('at a corner is named as the corners are elsewhere, and one stands for all that would do', () => {
-    expect(remediesInWords([[corner('back', 'left')], [corner('front', 'right')]])).toBe(
+    expect(remediesInWords([[corner('back', 'left')], [corner('front', 'right')]])).toEqual([
       'Measure between top and bottom with the micrometer at one more place, near the back left corner.',
-    );
+    ]);
   });
 });
 
 describe('several pieces of work', () => {
   it('that are all needed are joined by and', () => {
-    expect(remediesInWords([[COMPARE, ASSUME]])).toBe(
+    expect(remediesInWords([[COMPARE, ASSUME]])).toEqual([
       'Read right and left with one setting, and say within what right and left are parallel.',
-    );
+    ]);
   });
 
-  it('of which any will do are joined by or', () => {
-    expect(remediesInWords([[HEIGHTS], [ASSUME]])).toBe(
-      'Measure between back and front with a micrometer at two heights; or say within what right and left are parallel.',
-    );
+  it('of which any will do are told one by one', () => {
+    expect(remediesInWords([[HEIGHTS], [ASSUME]])).toEqual([
+      'Measure between back and front with a micrometer at two heights.',
+      'Say within what right and left are parallel.',
+    ]);
   });
 
   it('can be sets to choose from', () => {
@@ -48,9 +49,10 @@ describe('several pieces of work', () => {
         [SWING, HEIGHTS],
         [SWING, ASSUME],
       ]),
-    ).toBe(
-      'Swing the same setting round and read the left side, and measure between back and front with a micrometer at two heights; or swing the same setting round and read the left side, and say within what right and left are parallel.',
-    );
+    ).toEqual([
+      'Swing the same setting round and read the left side, and measure between back and front with a micrometer at two heights.',
+      'Swing the same setting round and read the left side, and say within what right and left are parallel.',
+    ]);
   });
 
   it.each([
@@ -58,12 +60,12 @@ describe('several pieces of work', () => {
     [3, 'three'],
   ])('at %d corners are only counted, as any will do', (count, word) => {
     const corners = [corner('back', 'left'), corner('back', 'right'), corner('front', 'left')];
-    expect(remediesInWords([corners.slice(0, count), corners.slice(-count)])).toBe(
+    expect(remediesInWords([corners.slice(0, count), corners.slice(-count)])).toEqual([
       `Measure between top and bottom with the micrometer at ${word} places, near the corners and not all in one line, or pass an indicator over the face.`,
-    );
+    ]);
   });
 });
 
 it('where no single further reading helps, it says so', () => {
-  expect(remediesInWords([])).toBe('No single further reading fixes it: begin a new setup.');
+  expect(remediesInWords([])).toEqual(['No single further reading fixes it: begin a new setup.']);
 });

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { day, fullDay, moment } from '../../src/words/time';
+import { besideEachOther, day, fullDay, moment } from '../../src/words/time';
 
 it('a moment is said in the time of the place, day before month', () => {
   // Without a zone the text is local time already, wherever the test runs.
@@ -13,4 +13,15 @@ it('a day is said short', () => {
 
 it('a day is said with its year', () => {
   expect(fullDay('2024-01-15T00:00:00')).toBe('15 Jan 2024');
+});
+
+it('moments side by side are told by their days, or on one day by the time', () => {
+  const [morning, noon, later] = [
+    '2024-03-05T09:05:00',
+    '2024-03-05T12:30:00',
+    '2024-03-06T08:00:00',
+  ] as const;
+  expect(besideEachOther([morning, noon])).toEqual(['09:05', '12:30']);
+  expect(besideEachOther([morning, noon, later])).toEqual(['5 Mar', '5 Mar', '6 Mar']);
+  expect(besideEachOther(['2023-03-05T09:05:00', morning])).toEqual(['5 Mar', '5 Mar']);
 });

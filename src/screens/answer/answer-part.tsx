@@ -15,10 +15,12 @@ interface AnswerPartProps {
   readonly part: PartRecord;
   readonly inspection: InspectionRecord;
   readonly worked: Worked;
+  /** Goes on to what to take off, where that stands further down. */
+  readonly onGoOn: () => void;
 }
 
 /** What the readings mean: the verdicts first, then each pair of faces, then the comparator. */
-export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
+export function AnswerPart({ part, inspection, worked, onGoOn }: AnswerPartProps) {
   const { answer } = worked;
   const entry = inspection.closed?.part ?? part.entry;
   const unfixed = answer?.findings.filter(({ fixed }) => !fixed) ?? [];
@@ -28,7 +30,12 @@ export function AnswerPart({ part, inspection, worked }: AnswerPartProps) {
   );
   return (
     <>
-      <h2>What they say</h2>
+      <div class="sheet-head">
+        <h2>What they say</h2>
+        <button type="button" class="button button-quiet only-in-one-column" onClick={onGoOn}>
+          What to take off
+        </button>
+      </div>
       <MethodChanged inspection={inspection} entry={inspection.closed?.part ?? part.entry} />
       {answer === undefined ? (
         <p class="note">{silenceInWords(worked)}</p>

@@ -23,6 +23,7 @@ const WAYS: Partial<Record<Remedy['kind'], readonly (readonly [SetupKind, string
 /** What is missing before there is a number, and the way to it. */
 export function NotFixed({ remedies, requirement, inspection }: NotFixedProps) {
   const { face, datum } = requirement;
+  const [first, ...others] = remediesInWords(remedies);
   const kinds = new Set(remedies.flat().map(({ kind }) => kind));
   const started = new Set(
     inspection.setups.filter(({ faces }) => faces.includes(face)).map(({ kind }) => kind),
@@ -32,9 +33,19 @@ export function NotFixed({ remedies, requirement, inspection }: NotFixedProps) {
     .filter(([kind]) => !started.has(kind));
   return (
     <>
-      <p class="note">
-        <b>Not fixed by these readings.</b> {remediesInWords(remedies)}
-      </p>
+      <div class="note">
+        <p>
+          <b>Not fixed by these readings.</b>{' '}
+          {others.length === 0 ? first : 'Any one of these would do:'}
+        </p>
+        {others.length > 0 && (
+          <ul class="effects">
+            {[first, ...others].map((way) => (
+              <li key={way}>{way}</li>
+            ))}
+          </ul>
+        )}
+      </div>
       {inspection.closed === undefined && ways.length > 0 && (
         <div class="row">
           {ways.map(([kind, label]) => (

@@ -1,3 +1,4 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { FACES } from '../../core/part/faces';
 import { fieldKey } from '../../entry/field-keys';
 import {
@@ -32,10 +33,24 @@ export function RequirementsSheet({ entry, problems, onChange }: RequirementsShe
     });
   const remove = (id: string) =>
     onChange({ requirements: requirements.filter((one) => one.id !== id) });
-  const add = () => onChange({ requirements: [...requirements, nextRequirement(entry, newId)] });
-  const addFlatness = () => onChange({ flatness: [...flatness, nextFlatness(entry, newId)] });
+  const root = useRef<HTMLElement>(null);
+  const [added, setAdded] = useState<string>();
+  useEffect(() => {
+    // One goes on with what has just been added.
+    if (added !== undefined) root.current?.querySelector<HTMLElement>(faceField(added))?.focus();
+  }, [added]);
+  const add = () => {
+    const next = nextRequirement(entry, newId);
+    onChange({ requirements: [...requirements, next] });
+    setAdded(next.id);
+  };
+  const addFlatness = () => {
+    const next = nextFlatness(entry, newId);
+    onChange({ flatness: [...flatness, next] });
+    setAdded(next.id);
+  };
   return (
-    <section class="sheet" aria-labelledby="requirements-heading">
+    <section ref={root} class="sheet" aria-labelledby="requirements-heading">
       <h2 id="requirements-heading">What the drawing asks</h2>
       <p class="soft">
         Faces that share an edge are to be square, opposite ones parallel, and any face may have to
@@ -62,6 +77,10 @@ export function RequirementsSheet({ entry, problems, onChange }: RequirementsShe
       </div>
     </section>
   );
+}
+
+function faceField(id: string): string {
+  return `#${CSS.escape(`face-${id}`)}`;
 }
 
 interface RequirementFieldsProps {

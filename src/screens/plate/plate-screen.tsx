@@ -101,6 +101,8 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
   }, [onDone]);
   useKeptPlace(readings, now.inspection);
   const takeBack = useTakingBack(readings, now.inspection);
+  const correction = useRef<HTMLDivElement>(null);
+  const goOn = useCallback(() => correction.current?.scrollIntoView(), []);
 
   const second = usePrepared(now, nothing);
   const third = usePrepared(second, piecesOfPlans);
@@ -115,9 +117,11 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
         )}
       </div>
       <div class="plate-part" ref={answer}>
-        {useMemo(() => second && <AnswerPart {...second} />, [second])}
+        {useMemo(() => second && <AnswerPart {...second} onGoOn={goOn} />, [second, goOn])}
       </div>
-      <div class="plate-part">{useMemo(() => third && <CorrectionPart {...third} />, [third])}</div>
+      <div class="plate-part" ref={correction}>
+        {useMemo(() => third && <CorrectionPart {...third} />, [third])}
+      </div>
     </div>
   );
 }

@@ -9,7 +9,7 @@ import type { ChartData } from '../../widgets/charts/chart-data';
 import { HistoryChart } from '../../widgets/charts/history-chart';
 import { requirementName } from '../../words/faces';
 import { deviation as shown, withDoubt } from '../../words/numbers';
-import { day, moment } from '../../words/time';
+import { besideEachOther, day, moment } from '../../words/time';
 import { VERDICT_LABELS } from '../../words/verdicts';
 import { METHOD_NAMES } from '../work/method-names';
 
@@ -59,10 +59,11 @@ function RequirementChart({ history, unit }: RequirementChartProps) {
 }
 
 function chartOf({ points }: RequirementHistory, unit: LengthUnit): ChartData {
+  const names = besideEachOther(points.map(({ inspection }) => inspection.made));
   return {
     unit,
-    points: points.map(({ inspection, finding: { zone, requirement, verdict } }) => ({
-      name: day(inspection.made),
+    points: points.map(({ inspection, finding: { zone, requirement, verdict } }, place) => ({
+      name: names[place] ?? '',
       value: fromMicrometres(zone.width, unit),
       expanded: fromMicrometres(expanded(zone), unit),
       kind: verdict,

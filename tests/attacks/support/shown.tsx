@@ -32,7 +32,7 @@ export function nonsenseShown(typed: TypedInspection, worked: Worked): string | 
   };
   const shown = renderToString(
     <>
-      <AnswerPart part={part} inspection={inspection} worked={worked} />
+      <AnswerPart onGoOn={() => undefined} part={part} inspection={inspection} worked={worked} />
       <CorrectionPart part={part} inspection={inspection} worked={worked} isLast />
     </>,
   );
