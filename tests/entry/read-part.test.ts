@@ -121,7 +121,7 @@ describe('a face that is to be flat', () => {
   it.each([
     ['', missing('How much does the drawing allow?')],
     ['0', wrong('A tolerance is above 0')],
-    ['11', wrong('Over 10 mm: check the tolerance and the unit')],
+    ['1.1', wrong('Over 1 mm: check the tolerance and the unit')],
   ])('within ‘%s’ is left out, and says why', (text, problem) => {
     const read = flat(text);
     expect(read.part).not.toHaveProperty('flatness');
