@@ -10,6 +10,8 @@ export async function putStored(page: Page, values: Stored): Promise<void> {
       new Promise<void>((resolve, reject) => {
         const request = indexedDB.open('highedge', 1);
         request.onerror = () => reject(request.error);
+        // The app is in sight before it has a database.
+        request.onupgradeneeded = () => request.result.createObjectStore('records');
         request.onsuccess = () => {
           const { result: database } = request;
           const transaction = database.transaction('records', 'readwrite');

@@ -12,7 +12,7 @@ test('from a new part to the verdict, the work, and the readings after it', asyn
   // Nothing is known of the taper yet: no number, but what would fix it.
   await expect(sides(page)).toContainText('Not fixed by these readings.');
   await expect(sides(page)).toContainText('micrometer at two heights');
-  await expect(sides(page)).toContainText('say within what right and left are parallel');
+  await expect(sides(page)).toContainText('Say within what right and left are parallel');
   await expect(sides(page)).not.toContainText('per side');
 
   await takeAsParallel(page, '0.1');

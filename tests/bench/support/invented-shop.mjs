@@ -45,6 +45,8 @@ async function invent({ parts, inspections, seatings, places, kit, beginning, da
   /** @type {IDBDatabase} */
   const database = await new Promise((resolve, reject) => {
     const request = indexedDB.open('highedge');
+    // The app is in sight before it has a database.
+    request.onupgradeneeded = () => request.result.createObjectStore('records');
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error);
   });
