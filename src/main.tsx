@@ -5,7 +5,7 @@ import { loadAhead } from './screens/load-screens';
 import { followOtherWindows } from './state/follow';
 import { askBeforeLeaving } from './state/leaving';
 import { openShop } from './state/shop';
-import './updates';
+import { offlineReady } from './updates';
 import { listenToGauge } from './widgets/gauge-cable';
 import './widgets/styles.css';
 
@@ -19,6 +19,9 @@ askBeforeLeaving();
 // shows the title band that index.html has.
 setTimeout(() => {
   render(<App />, root);
-  // Where that does not work, a notice about the missing piece is shown already.
-  loadAhead().catch(() => {});
+});
+// Until all is on this device, the network is for what is to be seen and for storing the rest.
+// Where that does not work, a notice about the missing piece is shown already.
+offlineReady.subscribe((isReady) => {
+  if (isReady) loadAhead().catch(() => {});
 });
