@@ -1,7 +1,7 @@
 import { type Axis, FACES, type Face, oppositeFace, pairsAround } from '../core/part/faces';
 import type { NewId } from './new-id';
 import type { TypedRoughness } from './roughness';
-import { blank, type TypedLength } from './typed-length';
+import { blank, isBlank, type TypedLength } from './typed-length';
 
 /** A line of the drawing as typed. */
 export interface RequirementEntry {
@@ -50,6 +50,25 @@ export function blankPart(unit: 'mm' | 'in'): PartEntry {
     requirements: [],
     finished: [],
   };
+}
+
+/** True while nothing is typed or asked: what was begun as a new part and left again. */
+export function isUntouched({
+  name,
+  job,
+  material,
+  size,
+  requirements,
+  finished,
+  ...more
+}: PartEntry): boolean {
+  return (
+    [name, job, material].every((text) => text.trim() === '') &&
+    Object.values(size).every(isBlank) &&
+    [requirements, finished, more.flatness ?? []].every(({ length }) => length === 0) &&
+    more.sizeLimits === undefined &&
+    more.finish === undefined
+  );
 }
 
 /** A requirement on the next side round the datum that nothing is asked of yet, with the last tolerance again. */

@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
-import { blankPart } from '../entry/part-entry';
+import { blankPart, isUntouched } from '../entry/part-entry';
 import { addExample } from '../state/example';
 import { loading, newId, newRecord, parts, putPart, shop } from '../state/shop';
 import type { PartRecord } from '../store/records';
@@ -15,6 +15,9 @@ import { to } from './paths';
 export function BenchScreen() {
   const { route, query } = useLocation();
   const begin = () => {
+    // One that was begun and left with nothing typed will do: it is not to lie about as a part without a name.
+    const left = [...parts.value.values()].find(isLeftUntouched);
+    if (left !== undefined) return route(to.drawing(left.id));
     const part: PartRecord = {
       ...newRecord(),
       ...{ kind: 'part' as const, id: newId(), example: false },
@@ -56,6 +59,10 @@ export function BenchScreen() {
       {parts.value.size > 0 && <PartList />}
     </Page>
   );
+}
+
+function isLeftUntouched({ entry, archived, removed }: PartRecord): boolean {
+  return isUntouched(entry) && archived === undefined && removed === undefined;
 }
 
 function isShownExample({ example, removed }: PartRecord): boolean {

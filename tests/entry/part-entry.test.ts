@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Face } from '../../src/core/part/faces';
 import {
   blankPart,
+  isUntouched,
   nextFlatness,
   nextRequirement,
   type PartEntry,
@@ -76,5 +77,30 @@ describe('the next face that is to be flat', () => {
     const flatness = [{ ...first, tolerance: micro('3') }];
     const second = nextFlatness({ ...ENTRY, datum: 'back', flatness }, newId);
     expect(second).toEqual({ id: 'id 2', face: 'right', tolerance: micro('3') });
+  });
+});
+
+describe('a part that was begun and left', () => {
+  it('is untouched with nothing typed, whatever the units', () => {
+    expect(isUntouched(blankPart('mm'))).toBe(true);
+    expect(isUntouched({ ...blankPart('in'), name: ' ', flatness: [] })).toBe(true);
+  });
+
+  it.each([
+    { name: 'Block' },
+    { job: '12' },
+    { material: 'Steel' },
+    { size: { ...blankPart('mm').size, y: { text: '4', unit: 'mm' as const } } },
+    { requirements: [nextRequirement(blankPart('mm'), () => 'one')] },
+    { finished: ['top' as const] },
+    { finish: { text: '', unit: 'µm' as const } },
+    { sizeLimits: {} },
+    {
+      flatness: [
+        { id: 'flat', face: 'top' as const, tolerance: { text: '', unit: 'mm' as const } },
+      ],
+    },
+  ])('is not with %o', (changed) => {
+    expect(isUntouched({ ...blankPart('mm'), ...changed })).toBe(false);
   });
 });

@@ -96,7 +96,7 @@ function Scale({ line, inWords }: ScaleProps) {
     <g>
       <path class="drawing-zero" d={`M8 ${AXIS}H${DRAWING_WIDTH - 8}${ticks.join('')}`} />
       {line.ticks
-        .filter((_, index) => index % 2 === 0)
+        .filter((_, index) => index % 4 === 0)
         .map((tick) => (
           <Text key={tick} x={line.x(tick)} y={AXIS + 17} kind="drawing-soft">
             {inWords(tick)}
