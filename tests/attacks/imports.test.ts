@@ -79,12 +79,13 @@ test('a bomb of five gigabytes is refused in little memory, long before its end'
   const unpack = async () => {
     for await (const { length } of linesOf(file)) {
       bytes += length + 1;
-      most = Math.max(most, held() - before);
+      most = Math.max(most, held());
     }
   };
   await expect(unpack()).rejects.toThrow('It unpacks to more than any backup holds');
-  expect(most).toBeGreaterThan(0);
-  expect(most).toBeLessThan(400_000_000);
+  // What was held before may be collected meanwhile: then there is less.
+  expect(most).toBeLessThan(before + 400_000_000);
+  expect(bytes).toBeGreaterThan(0);
   expect(bytes).toBeLessThan(1e9);
 });
 
