@@ -1,3 +1,4 @@
+import type { ComponentType } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { LocationProvider, lazy, Route, Router, useLocation } from 'preact-iso';
 import { Arrivals } from './screens/arrivals';
@@ -10,18 +11,10 @@ import { ScreenBoundary } from './screens/screen-boundary';
 import { Keypad } from './widgets/keypad';
 
 // The bench is there at once; the other screens come after it, and all of them are kept for offline use.
-const KitScreen = lazy(loadScreen.kit);
-const DrawerScreen = lazy(loadScreen.drawer);
-const RatesScreen = lazy(loadScreen.rates);
-const PartScreen = lazy(loadScreen.part);
-const DrawingScreen = lazy(loadScreen.drawing);
-const PlateScreen = lazy(loadScreen.plate);
-const FilesScreen = lazy(loadScreen.files);
-const RecordScreen = lazy(loadScreen.record);
-const TableScreen = lazy(loadScreen.table);
-const WorkScreen = lazy(loadScreen.work);
-const ComparatorsScreen = lazy(loadScreen.comparators);
-const CompareScreen = lazy(loadScreen.compare);
+const SCREENS = (Object.keys(loadScreen) as (keyof typeof loadScreen)[]).map((name) => ({
+  path: ROUTES[name],
+  component: lazy<ComponentType>(loadScreen[name]),
+}));
 
 function Lost() {
   return <Message title="Highedge" text="There is nothing at this address." />;
@@ -47,18 +40,9 @@ export function App() {
       <ScreenBoundary>
         <Router>
           <Route path={ROUTES.bench} component={BenchScreen} />
-          <Route path={ROUTES.kit} component={KitScreen} />
-          <Route path={ROUTES.files} component={FilesScreen} />
-          <Route path={ROUTES.drawer} component={DrawerScreen} />
-          <Route path={ROUTES.rates} component={RatesScreen} />
-          <Route path={ROUTES.part} component={PartScreen} />
-          <Route path={ROUTES.drawing} component={DrawingScreen} />
-          <Route path={ROUTES.plate} component={PlateScreen} />
-          <Route path={ROUTES.record} component={RecordScreen} />
-          <Route path={ROUTES.table} component={TableScreen} />
-          <Route path={ROUTES.work} component={WorkScreen} />
-          <Route path={ROUTES.comparators} component={ComparatorsScreen} />
-          <Route path={ROUTES.compare} component={CompareScreen} />
+          {SCREENS.map(({ path, component }) => (
+            <Route key={path} path={path} component={component} />
+          ))}
           <Route default component={Lost} />
         </Router>
       </ScreenBoundary>

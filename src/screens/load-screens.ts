@@ -1,3 +1,5 @@
+import { whenIdle } from '../state/idle';
+
 /** The code of each screen but the bench: loaded when it is first needed, and kept for offline use. */
 export const loadScreen = {
   kit: async () => (await import('./kit/kit-screen')).KitScreen,
@@ -14,6 +16,9 @@ export const loadScreen = {
   compare: async () => (await import('./story/compare-screen')).CompareScreen,
 } as const;
 
+/** How long a browser that does not tell when it is idle is left alone, ms. */
+const PAUSE = 200;
+
 /** What the main job comes through, in its order. */
 const MAIN_JOB = ['drawing', 'part', 'plate', 'work', 'record', 'compare'] as const;
 
@@ -23,17 +28,7 @@ const MAIN_JOB = ['drawing', 'part', 'plate', 'work', 'record', 'compare'] as co
  */
 export async function loadAhead(): Promise<void> {
   for (const screen of MAIN_JOB) {
-    await idle();
+    await new Promise<void>((resolve) => whenIdle(resolve, PAUSE));
     await loadScreen[screen]();
   }
-}
-
-/** How long a browser that does not tell when it is idle is left alone, ms. */
-const PAUSE = 200;
-
-function idle(): Promise<unknown> {
-  return new Promise((resolve) => {
-    if (typeof requestIdleCallback === 'function') requestIdleCallback(resolve);
-    else setTimeout(resolve, PAUSE);
-  });
 }

@@ -4,7 +4,7 @@ import { allFindings } from '../core/inspection/any-finding';
 import { linesOf, type PartEntry } from '../entry/part-entry';
 import { isReady, readPart } from '../entry/read-part';
 import { workOut } from '../state/answers';
-import { type Link, latestInspection } from '../state/chain';
+import { inspectionIn, type Link, latestInspection } from '../state/chain';
 import { closePart, reopenPart } from '../state/inspections';
 import { keepWhatIsSaid } from '../state/said';
 import type { InspectionRecord, PartRecord } from '../store/records';
@@ -158,9 +158,7 @@ interface ClosedProps extends PartOverviewProps {
 
 /** What a closed part was let go with. */
 function Closed({ part, links, closed }: ClosedProps) {
-  const inspection = links.find(
-    (link): link is InspectionRecord => link.kind === 'inspection' && link.id === closed.inspection,
-  );
+  const inspection = inspectionIn(links, closed.inspection);
   return (
     <section class="sheet" aria-label="Closed">
       <h2>Closed {moment(closed.at)}</h2>

@@ -5,6 +5,7 @@ import type { InspectionRecord, StoredRecord, VersionRecord, WorkRecord } from '
 import { loadChain, loadVersions } from '../store/shop-store';
 import { afterFrame } from './after-frame';
 import { agreedOn, letGo, onArrival } from './agreed';
+import { oldestFirst } from './oldest-first';
 import { held, keep, keepLeftBehind, TRY_AGAIN, unsaved } from './saving';
 import { changedNow, loading, newRecord, parts, tellUnread } from './shop';
 import { unsettled } from './summaries';
@@ -67,7 +68,7 @@ export async function openChain(part: string): Promise<void> {
   tellUnread([...loaded.unread, ...earlier.unread]);
   showVersions(held(earlier.records, (record) => isVersionIn(part, record)));
   const links = held(loaded.records, (record) => isLinkOf(part, record));
-  chain.value = { part, links: [...links].sort((a, b) => a.made.localeCompare(b.made)) };
+  chain.value = { part, links: oldestFirst(links) };
 }
 
 /** What has been begun in this window can be gone on with; what is on the disk is asked for again. */
@@ -162,7 +163,6 @@ export function followed(inspection: InspectionRecord): InspectionRecord {
 }
 
 function within(of: Chain | undefined, inspection: InspectionRecord): InspectionRecord {
-  const { part, links } = of ?? {};
-  const now = part === inspection.part && links?.find(({ id }) => id === inspection.id);
-  return now && now.kind === 'inspection' ? now : inspection;
+  if (of?.part !== inspection.part) return inspection;
+  return inspectionIn(of.links, inspection.id) ?? inspection;
 }

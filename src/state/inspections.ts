@@ -1,14 +1,14 @@
 import { METHOD } from '../core/inspection/method';
 import type { SaidFinding } from '../core/inspection/said';
-import { newSetup, readAgain } from '../entry/new-setup';
-import { facesToMap, isUpright, type PairToRead, pairsToRead } from '../entry/pairs-to-read';
+import { readAgain } from '../entry/new-setup';
+import { facesToMap, isUpright, pairsToRead } from '../entry/pairs-to-read';
 import type { PartEntry } from '../entry/part-entry';
-import type { SetupEntry, SetupKind } from '../entry/setup-entry';
+import type { SetupEntry } from '../entry/setup-entry';
 import type { InspectionRecord, PartRecord } from '../store/records';
 import { asItIs, chain, type Link, latestInspection, putLinks, showLinks } from './chain';
-import { withKitInUse } from './kit-in-use';
+import { newSetupWithKit, withKitInUse } from './kit-in-use';
 import { keep } from './saving';
-import { changedNow, entryUnits, newId, newRecord, now, parts, putPart, shop } from './shop';
+import { changedNow, newId, newRecord, now, parts, putPart, shop } from './shop';
 import { unsettled } from './summaries';
 import { showVersions, versionOf, versions } from './versions';
 
@@ -44,9 +44,10 @@ function firstSetups(entry: PartEntry): readonly SetupEntry[] {
   const maps = facesToMap(entry);
   const isFlatOnly = maps.length > 0 && entry.requirements.length === 0;
   const upright = isFlatOnly ? [] : pairsToRead(entry).filter(isUpright);
-  const begun = (kind: SetupKind) => (pair: PairToRead) =>
-    withKitInUse(newSetup(kind, pair.faces, pair.base, entryUnits.value, newId));
-  return [...upright.map(begun('nose comparator')), ...maps.map(begun('face map'))];
+  return [
+    ...upright.map((pair) => newSetupWithKit('nose comparator', pair)),
+    ...maps.map((pair) => newSetupWithKit('face map', pair)),
+  ];
 }
 
 /** Finishes the readings: from now on they are worked out with the part and the kit as they are now. */

@@ -10,6 +10,7 @@ import { loadChain } from '../store/shop-store';
 import { agreeOn, onArrival } from './agreed';
 import { arithmetic } from './arithmetic/arithmetic';
 import { chain, drawnChain, type Link } from './chain';
+import { oldestFirst } from './oldest-first';
 import { workOutcome } from './outcomes';
 import { keep } from './saving';
 import { changedNow, now, parts, shop } from './shop';
@@ -76,7 +77,7 @@ async function gather(): Promise<void> {
     if (part.example || part.id === chain.value?.part) continue;
     const { records } = await loadChain(part.id);
     if (part.id === chain.value?.part) continue;
-    const links = [...records].sort((a, b) => a.made.localeCompare(b.made));
+    const links = oldestFirst(records);
     const own = passesOf(part, links);
     for (const { work } of own) agreeOn(work);
     gathered.value = new Map(gathered.value).set(part.id, own);

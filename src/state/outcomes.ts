@@ -9,7 +9,7 @@ import type { PartEntry } from '../entry/part-entry';
 import { readCount } from '../entry/read-count';
 import type { InspectionRecord, WorkRecord } from '../store/records';
 import { workOut } from './answers';
-import type { Link } from './chain';
+import { inspectionIn, type Link } from './chain';
 
 type FixedFinding = Extract<Finding, { fixed: true }>;
 
@@ -94,9 +94,7 @@ export function inspectionBefore(
   work: WorkRecord,
   links: readonly Link[],
 ): InspectionRecord | undefined {
-  return links.find(
-    (link): link is InspectionRecord => link.kind === 'inspection' && link.id === work.after,
-  );
+  return inspectionIn(links, work.after);
 }
 
 /** The readings that followed `work` with no other work between. */

@@ -1,10 +1,9 @@
-import { newSetup } from '../entry/new-setup';
 import type { PairToRead } from '../entry/pairs-to-read';
 import type { SetupEntry, SetupKind } from '../entry/setup-entry';
 import type { InspectionRecord } from '../store/records';
 import { asItIs, putLinks } from './chain';
-import { withKitInUse } from './kit-in-use';
-import { changedNow, entryUnits, newId, now } from './shop';
+import { newSetupWithKit } from './kit-in-use';
+import { changedNow, now } from './shop';
 import { noteChange, noteConversion, withoutLastChange } from './undo';
 
 /** Puts `after` in the place of `before`, so that it can be taken back. */
@@ -59,12 +58,10 @@ export function changeSetup<S extends SetupEntry>(
 export function addSetups(
   inspection: InspectionRecord,
   kinds: readonly SetupKind[],
-  { faces, base }: PairToRead,
+  pair: PairToRead,
   then: (setup: SetupEntry) => SetupEntry = (setup) => setup,
 ): void {
-  const added = kinds.map((kind) =>
-    then(withKitInUse(newSetup(kind, faces, base, entryUnits.value, newId))),
-  );
+  const added = kinds.map((kind) => then(newSetupWithKit(kind, pair)));
   changeSetups(inspection, (setups) => [...setups, ...added]);
 }
 

@@ -8,6 +8,8 @@ import { loadChain } from '../store/shop-store';
 import { workOut, workOutFlat } from './answers';
 import { workOutApart } from './answers-apart';
 import { chain, latestInspection } from './chain';
+import { whenIdle } from './idle';
+import { oldestFirst } from './oldest-first';
 import { keep } from './saving';
 import { newRecord, parts, shop } from './shop';
 import { showSummaries, summaries } from './summaries';
@@ -61,7 +63,7 @@ function settleNow(part: string): void {
 export async function settleAll(ids: readonly string[], isWanted: () => boolean): Promise<void> {
   let settled: SummaryRecord[] = [];
   for (const id of ids) {
-    await idle();
+    await new Promise<void>((resolve) => whenIdle(resolve));
     if (!isWanted()) break;
     const summary = isSettled(id) ? undefined : await settledFromStore(id);
     if (summary !== undefined) settled.push(summary);
@@ -73,14 +75,6 @@ export async function settleAll(ids: readonly string[], isWanted: () => boolean)
   if (settled.length > 0) put(settled);
 }
 
-/** Until nothing more urgent is to be done, as far as the browser can tell. */
-function idle(): Promise<void> {
-  return new Promise((resolve) => {
-    if (typeof requestIdleCallback === 'function') requestIdleCallback(() => resolve());
-    else setTimeout(resolve);
-  });
-}
-
 function isSettled(id: string): boolean {
   const { standing } = summaries.peek().get(id) ?? {};
   return standing !== undefined && (standing.kit === undefined || standing.kit === kitMark());
@@ -90,7 +84,7 @@ async function settledFromStore(id: string): Promise<SummaryRecord | undefined> 
   const before = summaries.peek().get(id);
   const part = parts.peek().get(id);
   const { records } = await loadChain(id);
-  const links = [...records].sort((a, b) => a.made.localeCompare(b.made));
+  const links = oldestFirst(records);
   const standing = part && (await standingApart(latestInspection(links), part.entry));
   // Somebody may have opened or changed it meanwhile.
   if (parts.peek().get(id) !== part || chain.peek()?.part === id) return undefined;

@@ -7,6 +7,7 @@ import { saidByThisMethod } from '../store/said';
 import { loadChain } from '../store/shop-store';
 import { workOutFlat } from './answers';
 import { workOutApart } from './answers-apart';
+import { oldestFirst } from './oldest-first';
 import { untilSaved } from './saving';
 import { now, parts } from './shop';
 import { turns } from './turns';
@@ -62,9 +63,7 @@ export async function shopTable(
 
 async function inspectionsOf({ id }: PartRecord): Promise<readonly InspectionRecord[]> {
   const { records } = await loadChain(id);
-  return records
-    .filter((record) => record.kind === 'inspection')
-    .sort((a, b) => a.made.localeCompare(b.made));
+  return oldestFirst(records.filter((record) => record.kind === 'inspection'));
 }
 
 async function linesOf(

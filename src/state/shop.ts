@@ -15,6 +15,7 @@ import {
 } from '../store/records';
 import { loadParts, loadShop, loadSummaries, type Unread } from '../store/shop-store';
 import { agreeOn, onArrival } from './agreed';
+import { oldestFirst } from './oldest-first';
 import './arithmetic/arithmetic';
 import { held, keep, keepLeftBehind, TRY_AGAIN } from './saving';
 import { showSummaries, summaries, unsettled } from './summaries';
@@ -99,7 +100,7 @@ export async function openShop(): Promise<void> {
       others,
       (record): record is PartRecord => record.kind === 'part' && !before.has(record.id),
     );
-    const byAge = [...all].sort((a, b) => a.made.localeCompare(b.made));
+    const byAge = oldestFirst(all);
     parts.value = new Map([...byAge.map((part) => [part.id, part] as const), ...before]);
     tellUnread([...stored.unread, ...loaded.unread]);
     loading.value = 'ready';

@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import { keyOf } from '../store/keys';
 import type { InspectionRecord, VersionRecord } from '../store/records';
+import { oldestFirst } from './oldest-first';
 import { newRecord } from './shop';
 
 /** The earlier states of what happened to the part that is open, oldest first. */
@@ -27,5 +28,5 @@ export function versionOf(record: InspectionRecord, why: string): VersionRecord 
 }
 
 export function showVersions(all: readonly VersionRecord[]): void {
-  versions.value = [...all].sort((a, b) => a.made.localeCompare(b.made));
+  versions.value = oldestFirst(all);
 }

@@ -1,9 +1,10 @@
+import { disagrees } from '../../core/inspection/disagreement';
 import type { Worked } from '../../state/answers';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { MethodChanged } from '../record/method-changed';
 import { ChecksSheet } from './checks-sheet';
 import { ComparatorSheet } from './comparator-sheet';
-import { DisagreementNote, disagrees } from './disagreement-note';
+import { DisagreementNote } from './disagreement-note';
 import { FindingSheet } from './finding-sheet';
 import { FlatnessSheet } from './flatness-sheet';
 import { FormSheet } from './form-sheet';
@@ -36,7 +37,7 @@ export function AnswerPart({ part, inspection, worked, onGoOn }: AnswerPartProps
           What to take off
         </button>
       </div>
-      <MethodChanged inspection={inspection} entry={inspection.closed?.part ?? part.entry} />
+      <MethodChanged inspection={inspection} entry={entry} />
       {answer === undefined ? (
         <p class="note">{silenceInWords(worked)}</p>
       ) : (

@@ -1,11 +1,5 @@
-import type { InspectionAnswer } from '../../core/inspection/inspect';
 import { DISAGREEMENT } from '../../words/checks';
 import { CHECKS } from './checks-sheet';
-
-/** True where a reading does not fit the others: then no figure is to be trusted. */
-export function disagrees({ suspects, crowns }: InspectionAnswer): boolean {
-  return suspects.length > 0 || crowns.length > 0;
-}
 
 /** Stands before the figures that come from readings which do not fit each other, and leads to what may be wrong. */
 export function DisagreementNote() {

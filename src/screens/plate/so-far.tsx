@@ -5,6 +5,7 @@ import {
   allFindings,
   isPending,
 } from '../../core/inspection/any-finding';
+import { disagrees } from '../../core/inspection/disagreement';
 import { expanded } from '../../core/statistics/coverage';
 import { type Worked, workOut } from '../../state/answers';
 import { followed } from '../../state/chain';
@@ -21,7 +22,6 @@ import { leanInWords } from '../../words/leans';
 import { nextToReadInWords } from '../../words/next-to-read';
 import { deviation as shown, withDoubt } from '../../words/numbers';
 import { VERDICT_LABELS } from '../../words/verdicts';
-import { disagrees } from '../answer/disagreement-note';
 import { NextInBar } from './next-in-bar';
 
 interface SoFarProps {

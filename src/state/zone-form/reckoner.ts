@@ -1,4 +1,5 @@
 import { WIDE_MAP_DRAWS, wideMapDraws } from '../../core/verdict/flatness-conformity';
+import { whenIdle } from '../idle';
 import { answerTo } from './answer-to';
 import type { Answer, FlatnessQuestion, Question, QuestionForWorker } from './questions';
 
@@ -90,10 +91,4 @@ export class Reckoner {
     this.#question = undefined;
     report();
   }
-}
-
-function whenIdle(work: () => void): void {
-  // Safari has no idle turns.
-  if (typeof requestIdleCallback === 'undefined') setTimeout(work);
-  else requestIdleCallback(work);
 }
