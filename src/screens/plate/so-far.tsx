@@ -1,11 +1,7 @@
 import { useMemo } from 'preact/hooks';
-import {
-  type AnyFinding,
-  type AnyFixedFinding,
-  allFindings,
-  isPending,
-} from '../../core/inspection/any-finding';
+import { type AnyFixedFinding, allFindings, isPending } from '../../core/inspection/any-finding';
 import { disagrees } from '../../core/inspection/disagreement';
+import { worstOff } from '../../core/inspection/worst-off';
 import { expanded } from '../../core/statistics/coverage';
 import { type Worked, workOut } from '../../state/answers';
 import { followed } from '../../state/chain';
@@ -35,7 +31,7 @@ export function SoFar({ part, inspection, onShow }: SoFarProps) {
   const now = followed(inspection);
   const worked = workOut(now, part.entry);
   const drawn = useDrawn(part, inspection);
-  const finding = mostTelling(allFindings(worked.answer));
+  const finding = worstOff(allFindings(worked.answer));
   const told = lineOf(now, worked, finding);
   const line = worked.answer && disagrees(worked.answer) ? `${told}. ${DISAGREEMENT}` : told;
   return (
@@ -58,16 +54,9 @@ export function SoFar({ part, inspection, onShow }: SoFarProps) {
 function useDrawn(part: PartRecord, inspection: InspectionRecord) {
   const worked = workOut(inspection, part.entry);
   return useMemo(() => {
-    const finding = mostTelling(allFindings(worked.answer));
+    const finding = worstOff(allFindings(worked.answer));
     return finding && <NextInBar inspection={inspection} worked={worked} finding={finding} />;
   }, [worked, inspection]);
-}
-
-/** The requirement that is worst off: it decides what happens next. */
-function mostTelling(findings: readonly AnyFinding[]): AnyFixedFinding | undefined {
-  const fixed = findings.filter((finding): finding is AnyFixedFinding => finding.fixed);
-  const share = ({ zone, requirement }: AnyFixedFinding) => zone.width / requirement.tolerance;
-  return [...fixed].sort((a, b) => a.probability - b.probability || share(b) - share(a))[0];
 }
 
 const SILENCES: Readonly<Record<NonNullable<Worked['silence']>, string>> = {
