@@ -1,6 +1,5 @@
-import { beginMerge, endMerge } from '../store/begun-merge';
-import { forgetMergedStates } from '../store/merged-states';
-import { loadRecoveryCopy } from '../store/recovery';
+import { beginMerge, endMerge, forgetMerges } from '../store/begun-merge';
+import { loadRecoveryCopy, type RecoveryCopy } from '../store/recovery';
 import { backUp } from './backup/back-up';
 import type { BackupHead } from './backup/format';
 import { lookOver, mergeBackup, type Overview, type Progress } from './backup/restore';
@@ -29,7 +28,7 @@ export type Message =
   /** `refused` where it is the file that is wrong, in plain words. */
   | { readonly kind: 'failed'; readonly refused: boolean; readonly message: string };
 
-/** Does the job. Before anything is merged, all that there is is kept as a recovery copy. */
+/** Does the job. Before anything is merged, all that there is is kept as a recovery copy, once for a merge that is begun again. */
 export async function doJob(job: Job, progress: Progress): Promise<Results[Job['kind']]> {
   switch (job.kind) {
     case 'back up':
@@ -37,22 +36,25 @@ export async function doJob(job: Job, progress: Progress): Promise<Results[Job['
     case 'look over':
       return lookOver(job.file, progress);
     case 'merge': {
-      const copy = await backUp(job.head, () => {});
-      const bytes = new Uint8Array(await copy.arrayBuffer());
-      const { made } = job.head;
-      await beginMerge({ at: made, file: job.file.name }, { made, bytes });
+      const merge = { at: job.head.made, file: job.file.name };
+      if (!(await beginMerge(merge))) await beginMerge(merge, await copyOfAll(job.head));
       const tally = await mergeBackup(job.file, progress);
-      await endMerge();
+      await endMerge(merge.file);
       return tally;
     }
     case 'put back': {
       const copy = await loadRecoveryCopy();
       if (copy === undefined) throw new Error('There is no copy from before a merge');
       const count = await putBack(new Blob([copy.bytes]), job.at, progress);
-      await forgetMergedStates();
+      await forgetMerges();
       return count;
     }
   }
+}
+
+async function copyOfAll(head: BackupHead): Promise<RecoveryCopy> {
+  const copy = await backUp(head, () => {});
+  return { made: head.made, bytes: new Uint8Array(await copy.arrayBuffer()) };
 }
 
 /** What went wrong, as a message. */

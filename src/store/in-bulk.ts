@@ -1,13 +1,14 @@
 import { promisifyRequest } from 'idb-keyval';
 import { records } from './database';
 import { keyOf, PART_PREFIX, SHOP_KEY, versionPrefix } from './keys';
+import { lineagesAt, type StoredLineage } from './lineages-at';
 import type { StoredRecord } from './records';
 
 /** Beginnings of the keys of all that was entered, and of its earlier states. */
 const ENTERED = [PART_PREFIX, 'chain/', SHOP_KEY, versionPrefix('')] as const;
 
-/** Values read at a time: some hundred kilobytes. */
-const AT_ONCE = 200;
+/** Values read at a time: a megabyte or two. */
+const AT_ONCE = 500;
 
 /** Everything that was entered, with its earlier states, as it lies in the database: also what is damaged or newer. */
 export async function* everythingEntered(): AsyncGenerator<readonly unknown[]> {
@@ -35,14 +36,6 @@ function read(range: IDBKeyRange): Promise<[IDBValidKey[], unknown[]]> {
   );
 }
 
-/** What lies under the key of a record, and the earlier states of it, as they are. */
-export interface StoredLineage {
-  readonly key: string;
-  /** Undefined where there is none. */
-  readonly current: unknown;
-  readonly versions: readonly unknown[];
-}
-
 export interface Changes {
   readonly put: readonly StoredRecord[];
   /** Keys of what goes: what it held is put under another key. */
@@ -60,8 +53,7 @@ export function changeLineages(
   change: (stored: readonly StoredLineage[]) => Changes,
 ): Promise<void> {
   return records('readwrite', async (store) => {
-    const stored = await Promise.all(keys.map((key) => lineageAt(store, key)));
-    const { put, erase, noted } = change(stored);
+    const { put, erase, noted } = change(await lineagesAt(store, keys));
     for (const key of erase) store.delete(key);
     if (noted !== undefined) store.put(noted[1], noted[0]);
     for (const record of put) store.put(record, keyOf(record));
@@ -71,14 +63,5 @@ export function changeLineages(
 
 /** The same without changing anything. */
 export function readLineages(keys: readonly string[]): Promise<readonly StoredLineage[]> {
-  return records('readonly', (store) => Promise.all(keys.map((key) => lineageAt(store, key))));
-}
-
-async function lineageAt(store: IDBObjectStore, key: string): Promise<StoredLineage> {
-  const prefix = `${versionPrefix(key)}/`;
-  const [current, versions] = await Promise.all([
-    promisifyRequest<unknown>(store.get(key)),
-    promisifyRequest<unknown[]>(store.getAll(IDBKeyRange.bound(prefix, `${prefix}\uffff`))),
-  ]);
-  return { key, current, versions };
+  return records('readonly', (store) => lineagesAt(store, keys));
 }

@@ -30,17 +30,15 @@ export async function mergedStates(): Promise<MergedStates> {
   const notes = await records('readonly', (store) => {
     return promisifyRequest<MergedStates[]>(store.getAll(noted()));
   });
-  return new Map(notes.flatMap((states) => [...states]));
+  const latest = new Map<string, string>();
+  for (const [key, changed] of notes.flatMap((states) => [...states])) {
+    // A merge that was begun again may have changed a record twice.
+    if (changed > (latest.get(key) ?? '')) latest.set(key, changed);
+  }
+  return latest;
 }
 
-export function forgetMergedStates(): Promise<void> {
-  return records('readwrite', (store) => {
-    eraseMergedStates(store);
-    return promisifyRequest(store.transaction);
-  });
-}
-
-/** The same within a transaction. */
+/** Forgets it, within a transaction. */
 export function eraseMergedStates(store: IDBObjectStore): void {
   store.delete(noted());
 }

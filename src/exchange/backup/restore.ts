@@ -18,7 +18,7 @@ export interface Overview {
 export type Progress = (records: number) => void;
 
 /** Records that are looked at, or written, in one transaction. */
-const AT_ONCE = 200;
+export const AT_ONCE = 500;
 
 /** Bad lines that are told in full. */
 const EXAMPLES = 20;

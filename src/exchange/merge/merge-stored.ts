@@ -1,10 +1,11 @@
-import { changeLineages, readLineages, type StoredLineage } from '../../store/in-bulk';
+import { changeLineages, readLineages } from '../../store/in-bulk';
 import { SUMMARY_PREFIX } from '../../store/keys';
+import type { StoredLineage } from '../../store/lineages-at';
 import { noteOf } from '../../store/merged-states';
 import type { StoredRecord } from '../../store/records';
+import { isSame } from '../../store/three-way';
 import { readStored } from '../../store/whole/read-stored';
 import type { KeptRecord } from '../shape/records';
-import { canonical } from './canonical';
 import { lineagesOf, recordsOf } from './lineages';
 import type { Outcome } from './tally';
 import { type Lineage, unite } from './unite';
@@ -89,10 +90,6 @@ function outcomeOf(here: Lineage, file: Lineage, current: KeptRecord | undefined
 function readable(stored: unknown): StoredRecord | null {
   const upgraded = readStored(stored);
   return upgraded.ok ? upgraded.record : null;
-}
-
-function isSame(one: unknown, other: unknown): boolean {
-  return one !== undefined && canonical(one) === canonical(other);
 }
 
 /** Keys of what was worked out from the records: it is to be worked out again. */

@@ -3,6 +3,7 @@ import { type MergedStates, mergedStates } from '../../store/merged-states';
 import type { EnteredRecord } from '../../store/records';
 import { loadChain, readAt } from '../../store/shop-store';
 import { readBackup } from '../backup/read-backup';
+import { AT_ONCE } from '../backup/restore';
 import { type Become, changeStored } from './merge-stored';
 import { asVersion, type Lineage, unite } from './unite';
 
@@ -43,22 +44,58 @@ export async function putBack(
   const before = await everythingBefore(copy, merged);
   const count = { asBefore: 0, removed: 0, goneOn: 0 };
   let done = 0;
-  for (const [part, keys] of byPart([...merged.keys()])) {
-    const stored = part === undefined ? await readAt(keys) : await allOf(part);
-    if (stored.some((record) => isSince(record as EnteredRecord, merged, before))) {
-      count.goneOn += 1;
-    } else if (part === undefined || before.parts.has(part)) {
-      await changeStored(new Map(keys.map((key) => [key, asBefore(key, merged, before, at)])));
-      count.asBefore += 1;
-    } else {
-      const key = `${PART_PREFIX}${part}`;
-      await changeStored(new Map([[key, asRemoved(at)]]));
-      count.removed += 1;
-    }
-    done += keys.length;
+  for (const batch of inBatches(byPart([...merged.keys()]))) {
+    const fates = await Promise.all(batch.map((part) => fateOf(part, merged, before, at)));
+    await changeStored(new Map(fates.flatMap(({ become }) => become)));
+    for (const { fate } of fates) count[fate] += 1;
+    done += batch.reduce((sum, { keys }) => sum + keys.length, 0);
     progress(done);
   }
   return count;
+}
+
+/** A part that the merge has changed anything of, or the shop, and the records that it has changed. */
+interface Touched {
+  /** Undefined stands for the shop. */
+  readonly part: string | undefined;
+  readonly keys: readonly string[];
+}
+
+/** What becomes of a part, counted as, and of its records. */
+interface Fate {
+  readonly fate: keyof PutBack;
+  readonly become: readonly (readonly [key: string, become: Become])[];
+}
+
+async function fateOf(
+  { part, keys }: Touched,
+  merged: MergedStates,
+  before: Before,
+  at: string,
+): Promise<Fate> {
+  const stored = part === undefined ? await readAt(keys) : await allOf(part);
+  if (stored.some((record) => isSince(record as EnteredRecord, merged, before))) {
+    return { fate: 'goneOn', become: [] };
+  }
+  if (part === undefined || before.parts.has(part)) {
+    const become = keys.map((key) => [key, asBefore(key, merged, before, at)] as const);
+    return { fate: 'asBefore', become };
+  }
+  return { fate: 'removed', become: [[`${PART_PREFIX}${part}`, asRemoved(at)]] };
+}
+
+/** Parts that are written in one transaction, with as many records as are merged in one. */
+function* inBatches(all: readonly Touched[]): Generator<readonly Touched[]> {
+  let batch: Touched[] = [];
+  let records = 0;
+  for (const one of all) {
+    batch.push(one);
+    records += one.keys.length;
+    if (records < AT_ONCE) continue;
+    yield batch;
+    [batch, records] = [[], 0];
+  }
+  if (batch.length > 0) yield batch;
 }
 
 async function everythingBefore(copy: Blob, merged: MergedStates): Promise<Before> {
@@ -74,14 +111,16 @@ async function everythingBefore(copy: Blob, merged: MergedStates): Promise<Befor
   return { changed, parts, records };
 }
 
-/** Keys by the part that they belong to; undefined stands for the shop. */
-function byPart(keys: readonly string[]): ReadonlyMap<string | undefined, readonly string[]> {
+/** Keys by the part that they belong to. */
+function byPart(keys: readonly string[]): readonly Touched[] {
   const groups = new Map<string | undefined, string[]>();
   for (const key of keys) {
     const { part } = partsOfKey(key);
-    groups.set(part, [...(groups.get(part) ?? []), key]);
+    const group = groups.get(part);
+    if (group === undefined) groups.set(part, [key]);
+    else group.push(key);
   }
-  return groups;
+  return [...groups].map(([part, keys]) => ({ part, keys }));
 }
 
 async function allOf(part: string) {

@@ -1,6 +1,7 @@
 import { hashOfBytes } from '../../core/statistics/hash';
 import { keyOf } from '../../store/keys';
 import type { EnteredRecord, VersionRecord } from '../../store/records';
+import { isSame } from '../../store/three-way';
 import { canonical } from './canonical';
 
 /** One record with its earlier states; there may be states of a record that is no longer there. */
@@ -37,6 +38,7 @@ function inOrder(
   versions: readonly VersionRecord[],
   current: EnteredRecord | undefined,
 ): readonly VersionRecord[] {
+  if (versions.length === 0) return versions;
   const all = distinct(versions.map((version) => ({ ...version, id: version.record.changed })));
   // A state that was kept for another reason needs not be kept for this one too.
   const known = new Set(all.filter(({ why }) => why !== MERGED).map(stateOf));
@@ -61,7 +63,11 @@ function marked(version: VersionRecord, index: number): VersionRecord {
   return { ...version, id: `${version.id} ${mark.toString(16).padStart(8, '0')}` };
 }
 
+/** Most are one, or two that are the same: text is made of them only where it has to be. */
 function distinct<T>(values: readonly T[]): T[] {
+  const [first, second] = values;
+  if (values.length < 2) return [...values];
+  if (values.length === 2 && isSame(first, second)) return values.slice(1);
   return [...new Map(values.map((value) => [canonical(value), value])).values()];
 }
 
