@@ -1,7 +1,5 @@
 import type { Estimate } from '../core/adjustment/adjustment';
 import { type Face, oppositeFace } from '../core/part/faces';
-import { expanded } from '../core/statistics/coverage';
-import type { DoubtComponent } from '../core/statistics/effective-degrees';
 import { faceLabel } from './faces';
 
 /** Slopes below this, µm/mm, are nothing that could be shown. */
@@ -12,11 +10,6 @@ export function leanInWords(face: Face, base: Face, estimate: Pick<Estimate, 'va
   if (Math.abs(estimate.value) < NOTHING) return `${faceLabel(face)} stands square`;
   const way = estimate.value > 0 ? 'out' : 'in';
   return `${faceLabel(face)} leans ${way} at the ${oppositeFace(base)}`;
-}
-
-/** True where the value is smaller than its expanded uncertainty: which way it leans is not sure. */
-export function isWithinDoubt(estimate: DoubtComponent & { readonly value: number }): boolean {
-  return Math.abs(estimate.value) < expanded(estimate);
 }
 
 /** How the thickness changes: 'Thicker towards the top'. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Face, pairsAround } from '../../src/core/part/faces';
-import { isWithinDoubt, leanInWords, taperInWords } from '../../src/words/leans';
+import { leanInWords, taperInWords } from '../../src/words/leans';
 
 const estimate = (value: number, standard = 0.001) => ({
   value,
@@ -47,11 +47,4 @@ it('a lean too small to be shown is none, the least that can be shown is one', (
   expect(leanInWords('right', 'bottom', estimate(4e-6))).toBe('Right stands square');
   expect(leanInWords('right', 'bottom', estimate(-6e-6))).toBe('Right leans in at the top');
   expect(taperInWords('bottom', estimate(-4e-6))).toBe('No taper');
-});
-
-it('which way it leans is not sure within the expanded uncertainty, whatever the sign', () => {
-  expect(isWithinDoubt(estimate(0.019, 0.01))).toBe(true);
-  expect(isWithinDoubt(estimate(-0.019, 0.01))).toBe(true);
-  expect(isWithinDoubt(estimate(0.021, 0.01))).toBe(false);
-  expect(isWithinDoubt(estimate(-0.021, 0.01))).toBe(false);
 });

@@ -7,3 +7,8 @@ export const COVERAGE = 0.9545;
 export function expanded({ standard, degreesOfFreedom }: DoubtComponent): number {
   return standard === 0 ? 0 : standard * coverageFactor(COVERAGE, degreesOfFreedom);
 }
+
+/** True where a value is smaller than its expanded uncertainty: not even its sign is sure. */
+export function isWithinDoubt(estimate: DoubtComponent & { readonly value: number }): boolean {
+  return Math.abs(estimate.value) < expanded(estimate);
+}

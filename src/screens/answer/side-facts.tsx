@@ -1,11 +1,11 @@
 import type { Estimate } from '../../core/adjustment/adjustment';
 import { scaledEstimate } from '../../core/adjustment/scaled-estimate';
 import type { Face } from '../../core/part/faces';
-import { expanded } from '../../core/statistics/coverage';
+import { expanded, isWithinDoubt } from '../../core/statistics/coverage';
 import { arcSeconds, per100Millimetres, perInch } from '../../core/units/slope';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
-import { isWithinDoubt, leanInWords } from '../../words/leans';
+import { leanInWords } from '../../words/leans';
 import { arcSecondsWithDoubt, size, withDoubt } from '../../words/numbers';
 import { Help } from '../help/help';
 import { Working } from './working';
