@@ -92,7 +92,9 @@ export default defineConfig({
   ],
   test: {
     environment: 'node',
-    include: ['tests/{attacks,core,hosting,entry,words,store,exchange,state,widgets}/**/*.test.ts'],
+    include: [
+      'tests/{attacks,core,hosting,entry,words,store,exchange,state,tools,widgets}/**/*.test.ts',
+    ],
     // A busy machine is slow, not wrong: this is only to end what hangs.
     testTimeout: 120_000,
   },

@@ -6,6 +6,7 @@
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { exit } from 'node:process';
+import { graveFaults } from './audit.mjs';
 
 const REGISTRY = 'https://registry.npmjs.org/';
 
@@ -27,19 +28,14 @@ function loose() {
   return [...ranges, ...unsure, ...astray];
 }
 
-/** Known faults, graded high or worse. @returns {string[] | undefined} undefined: no answer */
+/** Known faults that are grave. @returns {string[] | undefined} undefined: no answer */
 function known() {
   const { stdout } = spawnSync(
     'npm',
     ['audit', '--omit=dev', '--json', '--fetch-retries=0', '--fetch-timeout=20000'],
     { encoding: 'utf8', shell: process.platform === 'win32' },
   );
-  /** @type {{ vulnerabilities?: Record<string, { severity: string }> }} */
-  const report = JSON.parse(stdout || '{}');
-  if (report.vulnerabilities === undefined) return undefined;
-  return Object.entries(report.vulnerabilities)
-    .filter(([, { severity }]) => severity === 'high' || severity === 'critical')
-    .map(([name, { severity }]) => `${name} has a known fault, graded ${severity}: npm audit`);
+  return graveFaults(stdout ?? '');
 }
 
 const faults = known();

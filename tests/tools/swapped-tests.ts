@@ -1,18 +1,21 @@
 import { env } from 'node:process';
-import { mergeConfig } from 'vitest/config';
+import { defineConfig } from 'vitest/config';
 import mutationTests from './mutation-tests';
+import { type Slip, withSlip } from './slips.mjs';
 
-const { file, from, to, by } = JSON.parse(env.SWAP ?? '{"file":""}');
+const slip: Slip = JSON.parse(env.SLIP ?? '{"file":""}');
+const isOfEntry = slip.file.startsWith('src/entry/');
 
-/** The tests of a mutation run, on sources in which one word is swapped for another. */
-export default mergeConfig(mutationTests, {
+/** The quick tests of the core, or those of what is typed, on sources in which one slip is made. */
+export default defineConfig({
+  test: isOfEntry ? { include: ['tests/entry/*.test.ts'] } : { ...mutationTests.test },
   plugins: [
     {
-      name: 'swapped',
+      name: 'slip',
       enforce: 'pre',
       transform(code: string, id: string) {
-        if (file === '' || !id.endsWith(`/${file}`)) return;
-        return { code: code.slice(0, from) + by + code.slice(to), map: null };
+        if (slip.file === '' || !id.endsWith(`/${slip.file}`)) return;
+        return { code: withSlip(code, slip), map: null };
       },
     },
   ],
