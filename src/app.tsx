@@ -8,7 +8,7 @@ import { Message } from './screens/message';
 import { Notices } from './screens/notices';
 import { ROUTES } from './screens/paths';
 import { ScreenBoundary } from './screens/screen-boundary';
-import { Keypad } from './widgets/keypad';
+import { Keypad } from './widgets/keypad/keypad';
 
 // The bench is there at once; the other screens come after it, and all of them are kept for offline use.
 const SCREENS = (Object.keys(loadScreen) as (keyof typeof loadScreen)[]).map((name) => ({

@@ -1,12 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
-import { keepInSight } from './field-in-sight';
+import { keepInSight } from '../field-in-sight';
 import {
   askToTakeBack,
   eraseFrom,
   goToNext,
-  hasOwnKeypad,
   isLast,
-  isNumberField,
   takesBack,
   takesUnits,
   turnSign,
@@ -14,7 +12,10 @@ import {
   typeAnew,
   typeInto,
   valueBefore,
-} from './number-fields';
+} from '../number-fields';
+import { useFocusedNumberField } from './focused-number-field';
+import { Key } from './key';
+import { typeOverWhereTapped } from './type-over-where-tapped';
 
 const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3'];
 
@@ -36,6 +37,7 @@ const SIGNS = [
 export function Keypad() {
   const field = useFocusedNumberField();
   const [layer, setLayer] = useState<'digits' | 'units'>('digits');
+  useEffect(typeOverWhereTapped, []);
   useEffect(() => {
     document.documentElement.classList.toggle('keypad-open', field !== undefined);
     setLayer('digits');
@@ -133,90 +135,4 @@ function UnitsAndSigns({ field, onTyped }: LayerProps & { readonly onTyped: () =
       ))}
     </>
   );
-}
-
-interface KeyProps {
-  readonly label: string;
-  readonly name?: string;
-  readonly kind?: 'word' | 'main';
-  readonly onPress: () => void;
-}
-
-function Key({ label, name, kind, onPress }: KeyProps) {
-  return (
-    <button
-      type="button"
-      class={kind === undefined ? 'key' : `key key-${kind}`}
-      aria-label={name}
-      // Out of the order of focus: with a keyboard there is no need of it.
-      tabIndex={-1}
-      onClick={() => {
-        onPress();
-        feel();
-      }}
-    >
-      {label}
-    </button>
-  );
-}
-
-/** A key is felt, on devices that can shake: oily fingers do not look twice. */
-function feel(): void {
-  navigator.vibrate?.(8);
-}
-
-/** The number field that has the focus, on a device where fingers do the typing. */
-function useFocusedNumberField(): HTMLInputElement | undefined {
-  const [field, setField] = useState<HTMLInputElement>();
-  useEffect(() => {
-    if (!hasOwnKeypad()) return;
-    const look = () => setField(focusedNumberField());
-    // The focus has moved only once this turn is over.
-    const lookLater = () => setTimeout(look);
-    look();
-    document.addEventListener('focusin', look);
-    document.addEventListener('focusout', lookLater);
-    const endTypingOver = typeOverWhereTapped();
-    return () => {
-      document.removeEventListener('focusin', look);
-      document.removeEventListener('focusout', lookLater);
-      endTypingOver();
-    };
-  }, []);
-  return field;
-}
-
-function focusedNumberField(): HTMLInputElement | undefined {
-  const focused = document.activeElement;
-  return isNumberField(focused) ? focused : undefined;
-}
-
-/**
- * What stands in a field that a tap has gone to is typed over, as on going to the next. It is
- * selected within the tap itself, never later: a digit may already have been typed then.
- */
-function typeOverWhereTapped(): () => void {
-  let pressed: EventTarget | null = null;
-  let arrived: HTMLInputElement | undefined;
-  const onPress = ({ target }: Event) => {
-    pressed = target;
-    arrived = undefined;
-  };
-  const onFocus = () => {
-    arrived = focusedNumberField();
-  };
-  // The tap puts its caret after the field has got the focus, and the click comes after both. Where
-  // the pad has come up under the finger, the click is no longer the field's: what was pressed tells.
-  const onClick = ({ target }: Event) => {
-    if (arrived !== undefined && (arrived === pressed || arrived === target)) arrived.select();
-    arrived = undefined;
-  };
-  document.addEventListener('pointerdown', onPress, { capture: true });
-  document.addEventListener('focusin', onFocus);
-  document.addEventListener('click', onClick, { capture: true });
-  return () => {
-    document.removeEventListener('pointerdown', onPress, { capture: true });
-    document.removeEventListener('focusin', onFocus);
-    document.removeEventListener('click', onClick, { capture: true });
-  };
 }
