@@ -1,5 +1,5 @@
 import './own-scripts';
-import { render } from 'preact';
+import { options, render } from 'preact';
 import { App } from './app';
 import { loadAhead } from './screens/load-screens';
 import { followOtherWindows } from './state/follow';
@@ -7,10 +7,12 @@ import { askBeforeLeaving } from './state/leaving';
 import { openShop } from './state/shop';
 import { offlineReady } from './updates';
 import { listenToGauge } from './widgets/gauge-cable';
+import { inItsTurn } from './widgets/in-its-turn';
 import './widgets/styles.css';
 
 const root = document.getElementById('app');
 if (root === null) throw new Error('The page has no place for the app');
+options.debounceRendering = inItsTurn;
 listenToGauge();
 void openShop();
 followOtherWindows();

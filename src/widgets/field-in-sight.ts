@@ -14,10 +14,10 @@ export function keepInSight(field: HTMLElement): () => void {
     seen = isInSight(field);
   };
   const grown = new ResizeObserver(() => {
-    noteBand();
+    noteBand(field);
     if (seen && !isInSight(field)) bringInSight(field, 'instant');
   });
-  noteBand();
+  noteBand(field);
   bringInSight(field);
   grown.observe(contents);
   document.addEventListener('scroll', look, { passive: true });
@@ -49,11 +49,16 @@ function isInSight(field: HTMLElement): boolean {
 
 /** What is left for `field` between the band, or the drawing that stays under it, and the keypad. */
 function roomFor(field: HTMLElement) {
-  const drawing = field.closest('.setup')?.querySelector(':scope > .tap-to-go') ?? undefined;
-  const stays = drawing !== undefined && getComputedStyle(drawing).position === 'sticky';
+  const drawing = drawingOf(field);
+  const stays = drawing !== null && getComputedStyle(drawing).position === 'sticky';
   const top = bandBottom() + (stays ? drawing.getBoundingClientRect().height : 0);
   const bottom = document.querySelector('.keypad')?.getBoundingClientRect().top ?? innerHeight;
   return { top, bottom, underDrawing: stays };
+}
+
+/** The drawing that `field` belongs to. */
+function drawingOf(field: HTMLElement): HTMLElement | null {
+  return field.closest('.setup')?.querySelector<HTMLElement>(':scope > .tap-to-go') ?? null;
 }
 
 function bandBottom(): number {
@@ -61,6 +66,7 @@ function bandBottom(): number {
 }
 
 /** The drawing that stays in sight does so under the band, however high that is. */
-function noteBand(): void {
-  document.documentElement.style.setProperty('--band-bottom', `${bandBottom()}px`);
+function noteBand(field: HTMLElement): void {
+  const drawing = drawingOf(field);
+  if (drawing !== null) drawing.style.top = `${bandBottom()}px`;
 }

@@ -17,7 +17,7 @@ import type { Remedy } from './candidates/candidate';
 import { evidenceFor, isMeasured } from './evidence';
 import { formRead } from './form-read';
 import { remediesFor } from './remedies';
-import { type Seatings, seatingsToSettle, type ToSettle } from './seatings';
+import { type Seatings, seatingsToSettle } from './seatings';
 
 /** What the readings say of one requirement. */
 export type Finding =
@@ -34,8 +34,8 @@ export type Finding =
       readonly formPoints: readonly FormPoint[];
       /** The zone with form, once somebody has simulated it: then probability and verdict are its. */
       readonly withForm?: SimulatedZone;
-      /** Where it is too close to call: how many more seatings of each side would settle it. With form, once somebody has worked it out (`seatingsToSettleWithForm`). */
-      readonly seatings?: Seatings;
+      /** Where it is too close to call: how many more seatings of each side would settle it, worked out when first asked for. With form, once somebody has worked it out (`seatingsToSettleWithForm`). */
+      readonly seatings?: Seatings | undefined;
       /** What the points span of the face; none where there is no point. */
       readonly formSpans: readonly FormSpan[];
     }
@@ -81,15 +81,21 @@ export function findingsOf(
     const assumed = assumptions.some(({ id }) => zone.restsOn.has(id));
     const formPoints = formRead(requirement, readings, part.block, kit);
     const formSpans = formSpansOf(requirement, formPoints, part.block);
+    const probability = probabilityOfConformity(zone, requirement.tolerance);
+    const verdict = decide(probability, level);
+    const seen = { zone, probability, verdict, assumed, formPoints, formSpans };
+    if (verdict !== 'too close to call' || formPoints.length > 0) {
+      return { fixed: true, requirement, ...seen };
+    }
     const asked = { requirement, zone, block: part.block, readings, kit, level };
-    const seen = { zone, assumed, formPoints, formSpans };
-    return { fixed: true, requirement, ...seen, ...judged(asked, formPoints.length > 0) };
+    const seatings = once(() => seatingsToSettle(asked));
+    return {
+      fixed: true,
+      requirement,
+      ...seen,
+      get seatings() {
+        return seatings();
+      },
+    };
   });
-}
-
-function judged(asked: ToSettle, hasForm: boolean) {
-  const probability = probabilityOfConformity(asked.zone, asked.requirement.tolerance);
-  const verdict = decide(probability, asked.level);
-  if (verdict !== 'too close to call' || hasForm) return { probability, verdict };
-  return { probability, verdict, seatings: seatingsToSettle(asked) };
 }

@@ -1,6 +1,7 @@
 import { disagrees } from '../../core/inspection/disagreement';
 import type { Worked } from '../../state/answers';
 import type { InspectionRecord, PartRecord } from '../../store/records';
+import { InTurns } from '../../widgets/in-turns';
 import { MethodChanged } from '../record/method-changed';
 import { ChecksSheet } from './checks-sheet';
 import { ComparatorSheet } from './comparator-sheet';
@@ -41,7 +42,7 @@ export function AnswerPart({ part, inspection, worked, onGoOn }: AnswerPartProps
       {answer === undefined ? (
         <p class="note">{silenceInWords(worked)}</p>
       ) : (
-        <>
+        <InTurns>
           {disagrees(answer) && <DisagreementNote />}
           {answer.findings.map(
             (finding) =>
@@ -93,7 +94,7 @@ export function AnswerPart({ part, inspection, worked, onGoOn }: AnswerPartProps
           {answer.comparators.length > 0 && (
             <ComparatorSheet comparators={answer.comparators} inspection={inspection} />
           )}
-        </>
+        </InTurns>
       )}
     </>
   );

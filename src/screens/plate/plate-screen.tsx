@@ -4,6 +4,7 @@ import { useRoute } from 'preact-iso';
 import { adviceOn } from '../../state/advice';
 import { type Worked, workOut } from '../../state/answers';
 import { inspectionIn, type Link } from '../../state/chain';
+import { learnedRate, usualWay } from '../../state/learning';
 import { keepWhatIsSaid } from '../../state/said';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { usePrepared } from '../../widgets/later';
@@ -128,7 +129,9 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
 
 const nothing = () => [];
 
-/** Plans take their time: a turn for each piece of them, and then one to be drawn. */
+/** Plans take their time: a turn for each piece of them, one for how fast the shop laps, and then one to be drawn. */
 function piecesOfPlans(now: AtThePlate | undefined): readonly (() => void)[] {
-  return (now && adviceOn(now.worked)?.pieces) ?? [];
+  if (now === undefined) return [];
+  const { pieces = [] } = adviceOn(now.worked) ?? {};
+  return [...pieces, () => learnedRate(usualWay(now.part))];
 }

@@ -26,20 +26,24 @@ interface SoFarProps {
   readonly onShow: () => void;
 }
 
-/** The answer in a line, always in sight while readings go in. */
+/**
+ * The answer in a line, always in sight while readings go in. Whether they disagree, and what the next
+ * one will tell, takes longer: that follows from the record as the screen has it, after the frame of a key.
+ */
 export function SoFar({ part, inspection, onShow }: SoFarProps) {
   const now = followed(inspection);
   const worked = workOut(now, part.entry);
-  const drawn = useDrawn(part, inspection);
+  const drawn = workOut(inspection, part.entry);
+  const next = useNext(inspection, drawn);
   const finding = worstOff(allFindings(worked.answer));
   const told = lineOf(now, worked, finding);
-  const line = worked.answer && disagrees(worked.answer) ? `${told}. ${DISAGREEMENT}` : told;
+  const line = drawn.answer && disagrees(drawn.answer) ? `${told}. ${DISAGREEMENT}` : told;
   return (
     <>
       <button type="button" class="so-far" onClick={() => goToMarked() || onShow()}>
         <span>
           {line}
-          {finding && <Later turns={2}>{drawn}</Later>}
+          {finding && <Later turns={2}>{next}</Later>}
         </span>
         {finding && !isPending(finding) && <VerdictBadge verdict={finding.verdict} />}
       </button>
@@ -50,9 +54,8 @@ export function SoFar({ part, inspection, onShow }: SoFarProps) {
   );
 }
 
-/** What the next reading will tell, drawn from the record as the screen has it: it changes after the frame of a key. */
-function useDrawn(part: PartRecord, inspection: InspectionRecord) {
-  const worked = workOut(inspection, part.entry);
+/** What the next reading will tell. */
+function useNext(inspection: InspectionRecord, worked: Worked) {
   return useMemo(() => {
     const finding = worstOff(allFindings(worked.answer));
     return finding && <NextInBar inspection={inspection} worked={worked} finding={finding} />;

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
 import { workOut } from '../../state/answers';
 import { inspectionIn, type Link } from '../../state/chain';
@@ -40,6 +40,7 @@ interface RecordPageProps {
 
 function RecordPage({ part, inspection, links }: RecordPageProps) {
   const paper = useRef<HTMLElement>(null);
+  const [isWhole, setWhole] = useState(false);
   const units = useUnitsButton({ part, inspection });
   useEffect(keepWhatIsSaid, []);
   const name = recordName(part.entry, inspection);
@@ -57,7 +58,8 @@ function RecordPage({ part, inspection, links }: RecordPageProps) {
     >
       <InTurns>
         <section class="sheet no-print" aria-label="Record as a file">
-          <div class="row">
+          {/* Half a record is handed on to nobody: until it is whole they only keep their place. */}
+          <div class="row" style={{ visibility: isWhole ? 'visible' : 'hidden' }}>
             <button type="button" class="button button-main" onClick={() => window.print()}>
               Print, or save as PDF
             </button>
@@ -81,6 +83,7 @@ function RecordPage({ part, inspection, links }: RecordPageProps) {
           inspection={inspection}
           links={links}
           worked={workOut(inspection, part.entry)}
+          onWhole={useCallback(() => setWhole(true), [])}
         />
       </InTurns>
     </Page>

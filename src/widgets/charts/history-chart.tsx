@@ -29,17 +29,21 @@ export function HistoryChart({ data: all, label }: HistoryChartProps) {
   const [pointed, point] = useState<number>();
   const [isMissing, miss] = useState(false);
   useEffect(() => {
+    let turn: ReturnType<typeof setTimeout>;
     let isGone = false;
-    // Charts are heavy: their script comes when the first of them is to be seen.
+    // Charts are heavy: their script comes when the first of them is to be seen, and each has a turn of its own.
     import('./draw-chart').then(
       ({ drawChart }) => {
-        if (isGone || root.current === null) return;
-        chart.current = drawChart(root.current, latest.current, point);
+        turn = setTimeout(() => {
+          if (isGone || root.current === null) return;
+          chart.current = drawChart(root.current, latest.current, point);
+        });
       },
       () => miss(true),
     );
     return () => {
       isGone = true;
+      clearTimeout(turn);
       chart.current?.destroy();
       chart.current = undefined;
     };

@@ -6,13 +6,16 @@ import type { Worked } from '../../../src/state/answers';
 import { newRecord, shop } from '../../../src/state/shop';
 import type { InspectionRecord, PartRecord } from '../../../src/store/records';
 import { Fold } from '../../../src/widgets/fold';
+import { InTurns } from '../../../src/widgets/in-turns';
 import { Later } from '../../../src/widgets/later';
 import type { TypedInspection } from './typed-inspections';
 
 /** What is folded away or drawn in a later turn is drawn at once: nothing is to hide in there. */
 options.vnode = (vnode: VNode) => {
   if (vnode.type === (Fold as ComponentType)) Object.assign(vnode.props, { open: true });
-  if (vnode.type === (Later as ComponentType)) vnode.type = Fragment as ComponentType;
+  if ([Later, InTurns].some((turns) => vnode.type === (turns as ComponentType))) {
+    vnode.type = Fragment as ComponentType;
+  }
 };
 
 /** What no text and no drawing may hold. */

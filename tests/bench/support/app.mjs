@@ -15,8 +15,10 @@ const FOLDER = 'test-results/bench';
  *
  * @template Result
  * @param {(page: import('@playwright/test').Page, session: import('@playwright/test').CDPSession) => Promise<Result>} use
+ * @param {{ serviceWorkers?: 'allow' | 'block' }} options storing the app for offline use is mostly no
+ *   part of what is measured.
  */
-export async function withApp(use) {
+export async function withApp(use, { serviceWorkers = 'block' } = {}) {
   const server = await startServer(FOLDER);
   const browser = await chromium.launch({
     executablePath: findChromium() ?? '',
@@ -29,8 +31,7 @@ export async function withApp(use) {
       viewport: { width: 412, height: 915 },
       hasTouch: true,
       isMobile: true,
-      // Storing the app for offline use is no part of what is measured.
-      serviceWorkers: 'block',
+      serviceWorkers,
     });
     const session = await page.context().newCDPSession(page);
     return await use(page, session);
