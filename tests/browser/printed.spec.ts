@@ -67,6 +67,7 @@ async function openLongRecord(page: Page): Promise<void> {
   await expect(sheet).toContainText('A copy from before is kept');
   await page.goto(`/part/${LONG_PART.id}/record/${LONG_INSPECTION.id}`);
   await expect(page.getByRole('article')).toContainText('Long-winded block');
+  await expect(page.getByRole('button', { name: 'Print, or save as PDF' })).toBeVisible();
   // Form is worked out by and by.
   await expect(page.getByRole('article')).not.toContainText('…', { timeout: 60_000 });
 }
