@@ -1,34 +1,25 @@
-import { useEffect, useMemo } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { fromMicrometres, type LengthUnit } from '../core/units/length';
 import {
   type ComparatorHistory,
   type ComparatorRun,
   comparatorHistories,
   currentRun,
-  gatherComparators,
 } from '../state/comparators';
-import { loading, setAnew, shop, takeBackSetAnew } from '../state/shop';
+import { setAnew, shop, takeBackSetAnew } from '../state/shop';
 import type { ChartData } from '../widgets/charts/chart-data';
 import { HistoryChart } from '../widgets/charts/history-chart';
 import { Page } from '../widgets/page';
 import { limitsInWords, movedInWords } from '../words/comparators';
 import { withDoubt } from '../words/numbers';
 import { day, moment } from '../words/time';
+import { useGatheredFinds } from './gathered-finds';
 import { to } from './paths';
 
 /** What turning blocks round has said of each comparator so far, and whether it has moved. */
 export function ComparatorsScreen() {
-  const isReady = loading.value === 'ready';
-  useEffect(() => {
-    if (!isReady) return;
-    let isSeen = true;
-    // What has been gone through until then is shown.
-    gatherComparators(() => isSeen).catch((error: unknown) => console.error(error));
-    return () => {
-      isSeen = false;
-    };
-  }, [isReady]);
-  const histories = comparatorHistories();
+  useGatheredFinds();
+  const histories = comparatorHistories.value;
   return (
     <Page title="The comparators" back={{ to: to.kit(), name: 'kit and units' }}>
       {histories.length === 0 && (

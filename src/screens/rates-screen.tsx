@@ -7,8 +7,9 @@ import {
   driftOfWay,
   type LearnedPass,
   learnedRate,
+  learnedWays,
   leaveOut,
-  passes,
+  passesOf,
 } from '../state/learning';
 import { learnAnew, shop, takeBackLearningAnew } from '../state/shop';
 import type { ChartData } from '../widgets/charts/chart-data';
@@ -25,38 +26,34 @@ import {
   spokenRate,
   typicalInWords,
 } from '../words/work';
-import { useGatheredPasses } from './gathered-passes';
+import { useGatheredFinds } from './gathered-finds';
 import { to } from './paths';
 import { METHOD_NAMES } from './work/method-names';
 
 /** How fast each way of working has cut so far: to be looked at, put right, and begun anew. */
 export function RatesScreen() {
-  useGatheredPasses();
-  const ways = new Map(passes.value.map(({ way }) => [wayName(way), way]));
+  useGatheredFinds();
+  const ways = learnedWays.value;
   return (
     <Page title="How fast it cuts" back={{ to: to.kit(), name: 'kit and units' }}>
-      {ways.size === 0 && (
+      {ways.length === 0 && (
         <p class="note">
           Nothing yet. Log how long you worked a face, and measure before and after: each such pass
           tells how fast that abrasive cuts that material.
         </p>
       )}
-      {[...ways].map(([name, way]) => (
-        <WaySheet key={name} name={name} way={way} />
+      {ways.map((way) => (
+        <WaySheet key={wayName(way)} way={way} />
       ))}
     </Page>
   );
 }
 
-interface WaySheetProps {
-  readonly name: string;
-  readonly way: WayOfWorking;
-}
-
-function WaySheet({ name, way }: WaySheetProps) {
+function WaySheet({ way }: { readonly way: WayOfWorking }) {
+  const name = wayName(way);
   const { deviation } = shop.value.units;
   const rate = learnedRate(way);
-  const own = passes.value.filter((pass) => wayName(pass.way) === name);
+  const own = passesOf(way);
   const anew = shop.value.learnedSince?.[name];
   const title = [
     way.material.trim() || 'Material not named',
@@ -156,11 +153,11 @@ function PassLine({ pass }: { readonly pass: LearnedPass }) {
         {!counts && ' (does not count)'}
       </span>
       {work.notLearned === undefined ? (
-        <button type="button" class="button button-quiet" onClick={() => leaveOut(pass)}>
+        <button type="button" class="button button-quiet" onClick={() => void leaveOut(pass)}>
           Leave out
         </button>
       ) : (
-        <button type="button" class="button button-quiet" onClick={() => countAgain(pass)}>
+        <button type="button" class="button button-quiet" onClick={() => void countAgain(pass)}>
           Count it again
         </button>
       )}

@@ -1,141 +1,137 @@
-import { computed, signal } from '@preact/signals';
+import { computed } from '@preact/signals';
 import { type Drift, driftOf } from '../core/correction/rates/drift';
 import { type LearnedRate, learnRate } from '../core/correction/rates/learn-rate';
-import type { Pass } from '../core/correction/rates/pass';
 import { priorRate } from '../core/correction/rates/prior';
-import type { ArithmeticSoFar } from '../entry/arithmetic';
 import { type WayOfWorking, wayName, workKindOf } from '../entry/way-of-working';
+import type { FoundPass, PassWork } from '../store/found';
+import { workKey } from '../store/keys';
 import type { PartRecord, WorkRecord } from '../store/records';
-import { loadChain } from '../store/shop-store';
+import { readAt } from '../store/shop-store';
 import { agreeOn, onArrival } from './agreed';
-import { arithmetic } from './arithmetic/arithmetic';
-import { chain, drawnChain, type Link } from './chain';
-import { oldestFirst } from './oldest-first';
-import { workOutcome } from './outcomes';
-import { keep } from './saving';
-import { changedNow, now, parts, shop } from './shop';
+import { chain, drawnChain } from './chain';
+import { found } from './found';
+import { passIn } from './found-in';
+import { keep, untilSaved } from './saving';
+import { changedNow, newRecord, now, parts, shop } from './shop';
+import { unsettled } from './summaries';
 import { putWork } from './work-log';
 
 /** A piece of work that tells how fast a way of working cuts, and where it is on record. */
-export interface LearnedPass extends Pass {
-  readonly work: WorkRecord;
+export interface LearnedPass extends FoundPass {
   readonly part: PartRecord;
   readonly way: WayOfWorking;
   /** False where it is left out, or from before the rate was begun anew. */
   readonly counts: boolean;
 }
 
-/** Passes of the parts that are not open, by part. */
-const gathered = signal<ReadonlyMap<string, readonly LearnedPass[]>>(new Map());
-
 /** Passes of the part that is open: they follow what is typed. */
-const ofOpenPart = computed<readonly LearnedPass[]>(() => {
-  const part = parts.value.get(drawnChain.value?.part ?? '');
-  return isThere(part) ? passesOf(part, drawnChain.value?.links ?? []) : [];
+const ofOpenPart = computed<readonly FoundPass[]>(() => {
+  const { part: id, links } = drawnChain.value ?? { part: '', links: [] };
+  const part = parts.value.get(id);
+  // An invented part would teach the shop invented rates.
+  if (part === undefined || part.example) return [];
+  return links.flatMap((link) => (link.kind === 'work' ? passIn(link, links, part.entry) : []));
 });
-
-function isThere(part: PartRecord | undefined): part is PartRecord {
-  return part !== undefined && part.removed === undefined;
-}
 
 /**
  * Every pass of the shop, oldest first; those of other parts once they have been gathered. A part is
  * removed because it was a mistake or a trial: it teaches nothing until it is put back.
  */
 export const passes = computed<readonly LearnedPass[]>(() => {
-  const others = [...gathered.value].filter(
-    ([part]) => part !== drawnChain.value?.part && isThere(parts.value.get(part)),
-  );
-  return [...others.flatMap(([, some]) => some), ...ofOpenPart.value]
-    .map((pass) => ({ ...pass, counts: isCounted(pass) }))
-    .sort((a, b) => a.work.made.localeCompare(b.work.made));
+  const open = drawnChain.value?.part ?? '';
+  const all = new Map([...found.value].map(([part, { passes: own }]) => [part, own]));
+  return [...all.set(open, ofOpenPart.value)]
+    .flatMap(([id, own]) => {
+      const part = parts.value.get(id);
+      return part === undefined || part.removed !== undefined
+        ? []
+        : own.map((pass) => learnedFrom(pass, part));
+    })
+    .sort((a, b) => (a.work.made < b.work.made ? -1 : a.work.made > b.work.made ? 1 : 0));
 });
 
-let gathering = false;
-
-/** Gathers the passes of all parts, one part at a time, so that nothing waits for it. */
-export async function gatherPasses(): Promise<void> {
-  if (gathering) return;
-  gathering = true;
-  try {
-    let sums: ArithmeticSoFar;
-    do {
-      sums = arithmetic.peek();
-      await gather();
-      // Readings with sums may have been met before those could be worked out.
-    } while (arithmetic.peek() !== sums);
-  } catch (error) {
-    // The rate is then learned from fewer passes, which its doubt tells.
-    console.error(error);
-  } finally {
-    gathering = false;
-  }
+function learnedFrom(pass: FoundPass, part: PartRecord): LearnedPass {
+  const way = wayOf(pass.work, part);
+  const { notLearned, made } = pass.work;
+  const since = shop.value.learnedSince?.[wayName(way)];
+  const counts = notLearned === undefined && (since === undefined || made > since);
+  return { ...pass, part, way, counts };
 }
 
-async function gather(): Promise<void> {
-  for (const part of parts.value.values()) {
-    if (part.example || part.id === chain.value?.part) continue;
-    const { records } = await loadChain(part.id);
-    if (part.id === chain.value?.part) continue;
-    const links = oldestFirst(records);
-    const own = passesOf(part, links);
-    for (const { work } of own) agreeOn(work);
-    gathered.value = new Map(gathered.value).set(part.id, own);
+/** The passes of each way of working by its name. */
+const passesByWay = computed(() => {
+  const ways = new Map<string, LearnedPass[]>();
+  for (const pass of passes.value) {
+    const name = wayName(pass.way);
+    const own = ways.get(name);
+    if (own === undefined) ways.set(name, [pass]);
+    else own.push(pass);
   }
+  return ways;
+});
+
+/** The passes of a way of working, oldest first. */
+export function passesOf(way: WayOfWorking): readonly LearnedPass[] {
+  return passesByWay.value.get(wayName(way)) ?? [];
 }
+
+/** The ways of working that there is a pass of. */
+export const learnedWays = computed<readonly WayOfWorking[]>(() =>
+  [...passesByWay.value.values()].flatMap((own) => own.at(-1)?.way ?? []),
+);
 
 onArrival((records) => {
-  for (const record of records) if (record.kind === 'work') putGathered(record);
+  for (const record of records) if (record.kind === 'work') putFound(record);
 });
 
-/** The passes that a part's chain tells of: work with its amount, measured before and after. */
-function passesOf(part: PartRecord, links: readonly Link[]): readonly LearnedPass[] {
-  // An invented part would teach the shop invented rates.
-  if (part.example) return [];
-  return links.flatMap((link) => {
-    if (link.kind !== 'work') return [];
-    const done = workOutcome(link, links, part.entry);
-    if (done?.outcome === undefined || done.rate === undefined) return [];
-    const way = wayOf(link, part);
-    return [{ ...done.outcome, amount: done.rate.amount, work: link, part, way, counts: true }];
-  });
-}
-
-function isCounted({ work, way }: LearnedPass): boolean {
-  const since = shop.value.learnedSince?.[wayName(way)];
-  return work.notLearned === undefined && (since === undefined || work.made > since);
-}
-
 /** Lets a pass teach nothing. */
-export function leaveOut({ work }: LearnedPass): void {
-  put({ ...work, notLearned: { at: now() } });
+export function leaveOut({ work }: LearnedPass): Promise<void> {
+  return put(work, (record) => ({ ...record, notLearned: { at: now() } }));
 }
 
 /** Lets it teach again. */
-export function countAgain({ work: { notLearned: _, ...work } }: LearnedPass): void {
-  put(work);
+export function countAgain({ work }: LearnedPass): Promise<void> {
+  return put(work, ({ notLearned: _, ...record }) => record);
 }
 
-/** The work may be of a part that is not open. */
-function put(work: WorkRecord): void {
-  if (chain.value?.part === work.part) {
-    putWork(work);
-    return;
-  }
-  const changed = changedNow(work);
-  keep([changed]);
-  putGathered(changed);
+/** The work may be of a part that is not open: then its record is on the disk alone. */
+async function put(
+  { id, part }: PassWork,
+  change: (work: WorkRecord) => WorkRecord,
+): Promise<void> {
+  if (putInChain(id, part, change)) return;
+  await untilSaved();
+  const [work] = await readAt([workKey(part, id)]);
+  // Its part may have been opened meanwhile.
+  if (work?.kind !== 'work' || putInChain(id, part, change)) return;
+  agreeOn(work);
+  const changed = changedNow(change(work));
+  keep([changed, ...unsettled(part, newRecord())]);
+  putFound(changed);
 }
 
-function putGathered(work: WorkRecord): void {
-  const own = gathered.value
-    .get(work.part)
-    ?.map((pass) => (pass.work.id === work.id ? { ...pass, work } : pass));
-  if (own !== undefined) gathered.value = new Map(gathered.value).set(work.part, own);
+/** False where the part is not open. */
+function putInChain(id: string, part: string, change: (work: WorkRecord) => WorkRecord): boolean {
+  const open = chain.peek();
+  if (open?.part !== part) return false;
+  const work = open.links.find((link) => link.id === id);
+  if (work?.kind === 'work') putWork(change(work));
+  return true;
+}
+
+function putFound({ id, part, notLearned }: WorkRecord): void {
+  const known = found.peek().get(part);
+  if (known === undefined) return;
+  const own = known.passes.map((pass): FoundPass => {
+    if (pass.work.id !== id) return pass;
+    const { notLearned: _, ...work } = pass.work;
+    return { ...pass, work: { ...work, ...(notLearned && { notLearned }) } };
+  });
+  found.value = new Map(found.peek()).set(part, { ...known, passes: own });
 }
 
 /** The way that a piece of work was done. */
-export function wayOf(work: WorkRecord, part: PartRecord): WayOfWorking {
+export function wayOf(work: PassWork, part: PartRecord): WayOfWorking {
   const { abrasive, method, amount } = work;
   return { material: part.entry.material, abrasive, method, unit: amount.unit };
 }
@@ -146,24 +142,27 @@ const FIRST_WAY = { abrasive: 'P400 paper', method: 'lap', unit: 'seconds' } as 
 /** The way that this material was last lapped in the shop. */
 export function usualWay(part: PartRecord): WayOfWorking {
   const { material } = part.entry;
-  const same = (pass: LearnedPass) =>
-    pass.way.method === 'lap' && wayName({ ...pass.way, material }) === wayName(pass.way);
-  return passes.value.findLast(same)?.way ?? { ...FIRST_WAY, material };
+  const isSame = (way: WayOfWorking) =>
+    way.method === 'lap' && wayName({ ...way, material }) === wayName(way);
+  const latest = learnedWays.value
+    .filter(isSame)
+    .flatMap((way) => passesOf(way).at(-1) ?? [])
+    .reduce<LearnedPass | undefined>(
+      (one, other) => (one === undefined || other.work.made >= one.work.made ? other : one),
+      undefined,
+    );
+  return latest?.way ?? { ...FIRST_WAY, material };
 }
 
 /** How fast `way` cuts, from the passes that count but for the work `without`. */
 export function learnedRate(way: WayOfWorking, without?: string): LearnedRate {
-  const name = wayName(way);
-  const own = passes.value.filter(
-    (pass) => pass.counts && wayName(pass.way) === name && pass.work.id !== without,
-  );
+  const own = passesOf(way).filter(({ counts, work }) => counts && work.id !== without);
   return rateFrom(own, way);
 }
 
 /** Whether the passes of `way` that count become slower or faster; undefined while they are too few to tell. */
 export function driftOfWay(way: WayOfWorking): Drift | undefined {
-  const name = wayName(way);
-  const own = passes.value.filter((pass) => pass.counts && wayName(pass.way) === name);
+  const own = passesOf(way).filter(({ counts }) => counts);
   return driftOf(own, learnedRate(way));
 }
 

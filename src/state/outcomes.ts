@@ -32,15 +32,20 @@ export interface Change {
   readonly predicted: Effect['after'];
 }
 
-/** The outcome of `work`, or undefined while no requirement is fixed by the readings both before and after it. */
+/**
+ * The outcome of `work`, or undefined while no requirement is fixed by the readings both before and after it.
+ *
+ * @param read what works the readings out: what came off is the same with and without form.
+ */
 export function workOutcome(
   work: WorkRecord,
   links: readonly Link[],
   entry: PartEntry,
+  read = workOut,
 ): WorkOutcome | undefined {
   const [last, next] = [inspectionBefore(work, links), inspectionAfter(work, links)];
   if (last === undefined || next === undefined) return undefined;
-  const [before, after] = [workOut(last, entry), workOut(next, entry)];
+  const [before, after] = [read(last, entry), read(next, entry)];
   const block = before.part?.block;
   if (block === undefined) return undefined;
   const removal = removalAdvised(work);

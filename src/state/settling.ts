@@ -1,6 +1,5 @@
 import { effect } from '@preact/signals';
 import { allFindings, isPending } from '../core/inspection/any-finding';
-import { hashOfBytes } from '../core/statistics/hash';
 import { linesOf, type PartEntry } from '../entry/part-entry';
 import type { InspectionRecord, Standing, SummaryRecord } from '../store/records';
 import { saidByThisMethod } from '../store/said';
@@ -9,6 +8,7 @@ import { workOut, workOutFlat } from './answers';
 import { workOutApart } from './answers-apart';
 import { chain, latestInspection } from './chain';
 import { whenIdle } from './idle';
+import { kitMark } from './kit-mark';
 import { oldestFirst } from './oldest-first';
 import { keep } from './saving';
 import { newRecord, parts, shop } from './shop';
@@ -128,13 +128,10 @@ export function standingOf(
   return { ...read, probabilities, notFixed: findings.length - fixed.length };
 }
 
-/** A number that changes with the kit in use. */
-function kitMark(): number {
-  return hashOfBytes(new TextEncoder().encode(JSON.stringify(shop.peek().kit)));
-}
-
 function summaryOf(part: string, standing: Standing): SummaryRecord {
-  return { ...newRecord(), kind: 'summary', part, standing };
+  // What was found of comparators and rates still holds: a change of the chain would have taken it away.
+  const found = summaries.peek().get(part)?.found;
+  return { ...newRecord(), kind: 'summary', part, standing, ...(found && { found }) };
 }
 
 function put(changed: readonly SummaryRecord[]): void {

@@ -8,12 +8,12 @@ type Base = Pick<SummaryRecord, 'format' | 'made' | 'changed'>;
 
 /**
  * What is to be kept along with a change of a part or its readings, in the same transaction: word
- * that where it stands has to be worked out again. Nothing where that word is given already, so that
+ * that where it stands, and what its inspections have found, has to be worked out again. Nothing where that word is given already, so that
  * a keystroke does not carry it each time.
  */
 export function unsettled(part: string, base: Base): readonly SummaryRecord[] {
   const known = summaries.peek().get(part);
-  if (known !== undefined && known.standing === undefined) return [];
+  if (known !== undefined && known.standing === undefined && known.found === undefined) return [];
   const summary: SummaryRecord = { ...base, kind: 'summary', part };
   showSummaries([summary]);
   return [summary];

@@ -8,7 +8,7 @@ export function keyOf(record: StoredRecord): string {
     case 'inspection':
       return `${chainPrefix(record.part)}inspection/${record.id}`;
     case 'work':
-      return `${chainPrefix(record.part)}work/${record.id}`;
+      return workKey(record.part, record.id);
     case 'shop':
       return SHOP_KEY;
     case 'version':
@@ -22,9 +22,18 @@ export const PART_PREFIX = 'part/';
 export const SUMMARY_PREFIX = 'summary/';
 export const SHOP_KEY = 'shop';
 
+/** Where it lies what the inspections of a part have found of comparators and rates. */
+export function foundKey(part: string): string {
+  return `found/${part}`;
+}
+
 /** Prefix of everything that happened to a part. */
 export function chainPrefix(part: string): string {
   return `chain/${part}/`;
+}
+
+export function workKey(part: string, id: string): string {
+  return `${chainPrefix(part)}work/${id}`;
 }
 
 /** Prefix of the earlier states of all records whose keys begin with `of`. */

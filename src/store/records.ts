@@ -141,6 +141,18 @@ export interface SummaryRecord extends RecordBase {
   readonly part: string;
   /** None while what it was worked out from has changed since. */
   readonly standing?: Standing;
+  /** Likewise of what its inspections have found of comparators and rates, which lies by itself: `store/found.ts`. */
+  readonly found?: FoundMark;
+}
+
+/** What was found of comparators and rates holds as long as all of this does. */
+export interface FoundMark {
+  /** When it was worked out, ISO 8601 in UTC. */
+  readonly at: string;
+  /** Version of the method that did. */
+  readonly method: number;
+  /** Mark of the kit that open readings were reckoned with. */
+  readonly kit?: number;
 }
 
 /** What the latest readings of a part say. */

@@ -1,11 +1,9 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import {
-  comparatorHistories,
-  currentRun,
-  foundBy,
-  gatherComparators,
-} from '../../src/state/comparators';
+import { comparatorHistories, currentRun } from '../../src/state/comparators';
+import { found, gatherFound } from '../../src/state/found';
+import { comparatorsIn } from '../../src/state/found-in';
 import { openShop, setAnew, shop, takeBackSetAnew } from '../../src/state/shop';
+import { summaries } from '../../src/state/summaries';
 import type { InspectionRecord } from '../../src/store/records';
 import { save } from '../../src/store/shop-store';
 import { part } from '../store/support/samples';
@@ -22,13 +20,17 @@ const at = (hour: number, zero: number): InspectionRecord => {
   return { ...read, made, closed: { at: made, part: BLOCK, kit: shop.value.kit } };
 };
 
-beforeEach(startAfresh);
+beforeEach(async () => {
+  await startAfresh();
+  found.value = new Map();
+  summaries.value = new Map();
+});
 
 async function gather(...inspections: readonly InspectionRecord[]) {
   await save([PART, ...inspections]);
   await openShop();
-  await gatherComparators(() => true);
-  const [history] = comparatorHistories();
+  await gatherFound(() => true);
+  const [history] = comparatorHistories.value;
   if (history === undefined) throw new Error('Nothing was found');
   return history;
 }
@@ -77,7 +79,7 @@ it('a comparator that has a name is followed by itself, also once it is called o
     return { ...read, setups };
   };
   await gather(at(8, 5), by(9, 'Old name'), by(10, 'Square 1'));
-  expect(comparatorHistories().map(({ title, points }) => [title, points.length])).toEqual([
+  expect(comparatorHistories.value.map(({ title, points }) => [title, points.length])).toEqual([
     [NAME, 1],
     [`Square 1: ${NAME}`, 2],
   ]);
@@ -85,6 +87,6 @@ it('a comparator that has a name is followed by itself, also once it is called o
 
 it('readings that are still open and fix less than is asked say nothing of the comparator', () => {
   const word = compared('i', '34', '31').setups.slice(0, 1);
-  expect(foundBy({ ...compared('i', '34', '31'), setups: word }, PART)).toEqual([]);
-  expect(foundBy(compared('i', '34', '31'), PART)).toHaveLength(1);
+  expect(comparatorsIn({ ...compared('i', '34', '31'), setups: word }, BLOCK)).toEqual([]);
+  expect(comparatorsIn(compared('i', '34', '31'), BLOCK)).toHaveLength(1);
 });

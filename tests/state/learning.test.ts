@@ -1,15 +1,21 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { chain, openChain } from '../../src/state/chain';
-import { countAgain, gatherPasses, learnedRate, leaveOut, passes } from '../../src/state/learning';
+import { found, gatherFound } from '../../src/state/found';
+import { countAgain, learnedRate, leaveOut, passes } from '../../src/state/learning';
 import { putBackPart, removePart } from '../../src/state/shelves';
 import { parts, shop } from '../../src/state/shop';
+import { summaries } from '../../src/state/summaries';
 import type { PartRecord } from '../../src/store/records';
 import { save } from '../../src/store/shop-store';
 import { part } from '../store/support/samples';
 import { saving, startAfresh } from './support/fresh';
 import { BLOCK, compared, workOn } from './support/inspections';
 
-beforeEach(startAfresh);
+beforeEach(async () => {
+  await startAfresh();
+  found.value = new Map();
+  summaries.value = new Map();
+});
 
 const ALUMINIUM = { ...BLOCK, material: 'Aluminium' };
 const WAY = {
@@ -48,7 +54,7 @@ describe('what the shop has learned', () => {
     await worked('a');
     await worked('b', '10');
     await openChain('a');
-    await gatherPasses();
+    await gatherFound(() => true);
     expect(passes.value.map(({ work, amount }) => [work.id, amount])).toEqual([
       ['work a', 20],
       ['work b', 10],
@@ -60,7 +66,7 @@ describe('what the shop has learned', () => {
   it('is nothing of an invented part, nor of work without an amount', async () => {
     await worked('a', '20', true);
     await worked('b', '');
-    await gatherPasses();
+    await gatherFound(() => true);
     expect(passes.value).toEqual([]);
     expect(learnedRate(WAY)).toMatchObject({ passes: 0 });
   });
@@ -70,9 +76,9 @@ describe('what the shop has learned', () => {
     await openChain('a');
     expect(learnedRate(WAY).passes).toBe(1);
     expect(learnedRate(WAY, 'work a').passes).toBe(0);
-    leaveOut(passes.value[0]!);
+    void leaveOut(passes.value[0]!);
     await vi.waitFor(() => expect(learnedRate(WAY).passes).toBe(0));
-    countAgain(passes.value[0]!);
+    void countAgain(passes.value[0]!);
     await vi.waitFor(() => expect(learnedRate(WAY).passes).toBe(1));
     const name = 'aluminium · p400 paper · lap · seconds';
     shop.value = { ...shop.value, learnedSince: { [name]: '2024-03-05T14:02:00.000Z' } };
@@ -83,8 +89,8 @@ describe('what the shop has learned', () => {
 
   it('leaves out a pass of a part that is not open, and keeps that', async () => {
     await worked('a');
-    await gatherPasses();
-    leaveOut(passes.value[0]!);
+    await gatherFound(() => true);
+    await leaveOut(passes.value[0]!);
     expect(learnedRate(WAY).passes).toBe(0);
     await saving('saved');
     await openChain('a');
@@ -98,7 +104,7 @@ describe('what the shop has learned', () => {
 
   it('is nothing of a removed part until it is put back, open or not', async () => {
     const [mistaken] = [await worked('a'), await worked('b')];
-    await gatherPasses();
+    await gatherFound(() => true);
     expect(learnedRate(WAY).passes).toBe(2);
     removePart(mistaken);
     expect(learnedRate(WAY).passes).toBe(1);

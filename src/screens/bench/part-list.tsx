@@ -100,13 +100,14 @@ function useSettledParts(): void {
     if (!isReady) return;
     let isSeen = true;
     // The reckoning is heavy: it is not loaded for the list to be seen.
-    import('../../state/settling')
-      .then(({ settleAll }) =>
-        settleAll(
-          listed.peek().map(({ part }) => part.id),
-          () => isSeen,
-        ),
-      )
+    const settle = async () => {
+      const { settleAll } = await import('../../state/settling');
+      const ids = listed.peek().map(({ part }) => part.id);
+      await settleAll(ids, () => isSeen);
+      const { settleFound } = await import('../../state/found');
+      await settleFound(() => isSeen);
+    };
+    settle()
       // Those parts then show no state in the list; opened, they say it.
       .catch((error: unknown) => console.error(error));
     return () => {

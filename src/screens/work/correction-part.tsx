@@ -6,7 +6,7 @@ import { usualWay } from '../../state/learning';
 import { beginWork } from '../../state/work-log';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { useBeginReadings } from '../begin-readings';
-import { useGatheredPasses } from '../gathered-passes';
+import { useGatheredFinds } from '../gathered-finds';
 import { to } from '../paths';
 import { Advice, NothingMeasured } from './advice';
 import { FlattenNotes } from './flatten-notes';
@@ -25,7 +25,7 @@ export function CorrectionPart({ part, inspection, worked, isLast }: CorrectionP
   const again = useBeginReadings(part);
   const { answer, part: read } = worked;
   const plans = adviceOn(worked)?.plans;
-  useGatheredPasses();
+  useGatheredFinds();
   const log = (step: PlanStep) =>
     route(to.work(part.id, beginWork(inspection, part.entry, step.removal).id));
   return (

@@ -11,7 +11,7 @@ import type { PartRecord, WorkRecord } from '../../store/records';
 import { Page } from '../../widgets/page';
 import { correctionInWords, pressInWords, workedFaceView } from '../../words/corrections';
 import { useBeginReadings } from '../begin-readings';
-import { useGatheredPasses } from '../gathered-passes';
+import { useGatheredFinds } from '../gathered-finds';
 import { Message } from '../message';
 import { PartsBeside } from '../parts-beside';
 import { to } from '../paths';
@@ -51,7 +51,7 @@ function WorkLog({ part, work, links }: WorkLogProps) {
   const last = latestInspection(links);
   const isLast = links.at(-1)?.id === work.id;
   const again = useBeginReadings(part);
-  useGatheredPasses();
+  useGatheredFinds();
   const title = `Work the ${work.face}`;
   useEffect(() => {
     if (isLast) notePlace({ part: part.id, address: to.work(part.id, work.id), what: title });

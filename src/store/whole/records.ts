@@ -72,9 +72,11 @@ const standing = fields(
   { read: moment, kit: number },
 );
 
+const foundMark = fields({ at: moment, method: number }, { kit: number });
+
 /** Whether a record of today's format has all that the app goes by in it, however deep. */
 export const isWhole = byKind({
   ...entered,
   version: fields({ ...base, of: text, id: text, why: text, record: byKind(entered) }),
-  summary: fields({ ...base, part: text }, { standing }),
+  summary: fields({ ...base, part: text }, { standing, found: foundMark }),
 });

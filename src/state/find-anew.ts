@@ -1,0 +1,74 @@
+import { METHOD } from '../core/inspection/method';
+import type { PartEntry } from '../entry/part-entry';
+import type { FoundComparator, FoundPass, ToKeep } from '../store/found';
+import type { InspectionRecord, PartRecord } from '../store/records';
+import { loadChain } from '../store/shop-store';
+import { workOutFlat } from './answers';
+import { arithmetic } from './arithmetic/arithmetic';
+import { chain, type Link } from './chain';
+import { comparatorsIn, passIn } from './found-in';
+import { whenIdle } from './idle';
+import { kitMark } from './kit-mark';
+import { oldestFirst } from './oldest-first';
+import { level, newRecord, parts } from './shop';
+import { summaries } from './summaries';
+
+/**
+ * What the inspections of a part have found, each in a turn of its own when there is nothing else to
+ * do. Undefined where it is no longer wanted, or something has changed meanwhile.
+ */
+export async function findAnew(
+  part: PartRecord,
+  isWanted: () => boolean,
+): Promise<ToKeep | undefined> {
+  const { id, entry } = part;
+  // Without a level open readings say nothing.
+  if (level.peek() === undefined) return undefined;
+  const [summary, kit] = [summaries.peek().get(id), kitMark()];
+  const links = await linksOf(id);
+  const goesOn = async () => {
+    await new Promise<void>((resolve) => whenIdle(resolve));
+    const open = chain.peek();
+    const isAsItWas =
+      parts.peek().get(id) === part &&
+      summaries.peek().get(id) === summary &&
+      kitMark() === kit &&
+      (open?.part !== id || open.links === links);
+    return isAsItWas && isWanted();
+  };
+  const comparators: FoundComparator[] = [];
+  for (const link of links) {
+    if (link.kind !== 'inspection') continue;
+    if (!(await goesOn()) || !(await isRead(link, entry))) return undefined;
+    comparators.push(...comparatorsIn(link, entry));
+  }
+  const passes: FoundPass[] = [];
+  for (const link of links) {
+    if (link.kind !== 'work') continue;
+    if (!(await goesOn())) return undefined;
+    passes.push(...passIn(link, links, entry));
+  }
+  const base = newRecord();
+  const isOpen = links.some((link) => link.kind === 'inspection' && link.closed === undefined);
+  const mark = { at: base.made, method: METHOD, ...(isOpen && { kit }) };
+  const found = { part: id, at: base.made, comparators, passes };
+  return { found, mark, part, links, summary, base };
+}
+
+async function linksOf(part: string): Promise<readonly Link[]> {
+  const open = chain.peek();
+  return open?.part === part ? open.links : oldestFirst((await loadChain(part)).records);
+}
+
+/** True once the readings are read, for sums may have to be waited for; false where what works out their sums will not load. */
+async function isRead(inspection: InspectionRecord, entry: PartEntry): Promise<boolean> {
+  if (workOutFlat(inspection, entry).silence !== 'waiting') return true;
+  await new Promise<void>((resolve) => {
+    const stop = arithmetic.subscribe((now) => {
+      if (now === 'waiting') return;
+      resolve();
+      queueMicrotask(() => stop());
+    });
+  });
+  return arithmetic.peek() !== 'missing';
+}
