@@ -17,11 +17,12 @@ import { sizesInWords } from '../words/sizes';
 import { moment } from '../words/time';
 import { WhereItStands } from './answer/where-it-stands';
 import { useBeginReadings } from './begin-readings';
-import { PartShelf, WhereItIs } from './part-shelf';
+import { PartShelf } from './part-shelf';
 import { PartsBeside } from './parts-beside';
 import { to } from './paths';
 import { Story } from './story/story';
 import { useUnitsButton } from './units-button';
+import { WhereItIs } from './where-it-is';
 import { WithPart } from './with-part';
 
 /** One part: what is asked of it, what comes next, and all that happened to it. */

@@ -1,10 +1,9 @@
 import { useLocation } from 'preact-iso';
 import type { Link } from '../state/chain';
 import { duplicate } from '../state/duplicate';
-import { archive, putBackPart, removePart, takeOutOfArchive } from '../state/shelves';
+import { archive, removePart } from '../state/shelves';
 import type { PartRecord } from '../store/records';
 import { Fold } from '../widgets/fold';
-import { fullDay } from '../words/time';
 import { to } from './paths';
 
 interface PartShelfProps {
@@ -53,29 +52,5 @@ export function PartShelf({ part, links }: PartShelfProps) {
         </p>
       </div>
     </Fold>
-  );
-}
-
-/** Says that a part is not on the bench, with the way back to it. */
-export function WhereItIs({ part }: { readonly part: PartRecord }) {
-  const { removed, archived } = part;
-  if (removed !== undefined) {
-    return (
-      <p class="note note-warning">
-        Removed {fullDay(removed.at)}.{' '}
-        <button type="button" class="button" onClick={() => putBackPart(part)}>
-          Put it back
-        </button>
-      </p>
-    );
-  }
-  if (archived === undefined) return null;
-  return (
-    <p class="note">
-      In the archive since {fullDay(archived.at)}.{' '}
-      <button type="button" class="button" onClick={() => takeOutOfArchive(part)}>
-        Back to the bench
-      </button>
-    </p>
   );
 }

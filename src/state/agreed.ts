@@ -29,8 +29,10 @@ export function agreedKeys(): readonly string[] {
 }
 
 type Taker = (records: readonly StoredRecord[]) => void;
+type Leaver = (keys: ReadonlySet<string>) => void;
 
 const takers: Taker[] = [];
+const leavers: Leaver[] = [];
 
 /** `take` is given what other windows have made of records, to be held in place of what was. */
 export function onArrival(take: Taker): void {
@@ -42,4 +44,17 @@ export function arrive(records: readonly StoredRecord[]): void {
   if (records.length === 0) return;
   for (const record of records) agreeOn(record);
   for (const take of takers) take(records);
+}
+
+/** `leave` is given the keys of what other windows have erased, to be held no more. */
+export function onDeparture(leave: Leaver): void {
+  leavers.push(leave);
+}
+
+/** Nothing lies at the keys any more, and the page holds no newer state of it. */
+export function depart(keys: readonly string[]): void {
+  if (keys.length === 0) return;
+  const gone = new Set(keys);
+  for (const key of gone) agreed.delete(key);
+  for (const leave of leavers) leave(gone);
 }

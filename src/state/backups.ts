@@ -77,7 +77,7 @@ async function takeUpAll(): Promise<void> {
   summaries.value = new Map();
   await readAgain(agreedKeys());
   await openShop();
-  tellOtherWindows(agreedKeys());
+  tellOtherWindows('everything');
   await lookForBegunMerge();
 }
 

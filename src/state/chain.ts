@@ -4,7 +4,7 @@ import { chainPrefix, keyOf } from '../store/keys';
 import type { InspectionRecord, StoredRecord, VersionRecord, WorkRecord } from '../store/records';
 import { loadChain, loadVersions } from '../store/shop-store';
 import { afterFrame } from './after-frame';
-import { agreedOn, letGo, onArrival } from './agreed';
+import { agreedOn, letGo, onArrival, onDeparture } from './agreed';
 import { oldestFirst } from './oldest-first';
 import { held, keep, keepLeftBehind, TRY_AGAIN, unsaved } from './saving';
 import { changedNow, loading, newRecord, parts, tellUnread } from './shop';
@@ -99,7 +99,17 @@ onArrival((records) => {
   const earlier = records.filter((record) => isVersionIn(part, record));
   if (earlier.length > 0) showVersions([...versions.value, ...earlier]);
   const arrived = records.filter((record) => isLinkOf(part, record));
-  if (arrived.length > 0) showLinks(part, arrived);
+  if (arrived.length === 0) return;
+  showLinks(part, arrived);
+  // A merge brings what was read before what is here.
+  chain.value = { part, links: oldestFirst(chain.value?.links ?? []) };
+});
+
+onDeparture((gone) => {
+  if (chain.value === undefined) return;
+  const { part, links } = chain.value;
+  const left = links.filter((link) => !gone.has(keyOf(link)));
+  if (left.length < links.length) chain.value = { part, links: left };
 });
 
 export function putLinks(part: string, links: readonly Link[]): void {

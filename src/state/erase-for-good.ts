@@ -1,4 +1,5 @@
 import { erasePart } from '../store/erase';
+import { tellOtherWindows } from '../store/other-windows';
 import type { PartRecord } from '../store/records';
 import { chain } from './chain';
 import { savingState } from './saving';
@@ -14,7 +15,7 @@ export async function eraseForGood(part: PartRecord): Promise<boolean> {
   const isRemoved = parts.peek().get(part.id)?.removed !== undefined;
   if (!isRemoved || savingState.value !== 'saved') return false;
   try {
-    await erasePart(part.id);
+    tellOtherWindows(await erasePart(part.id));
   } catch (error) {
     console.error(error);
     return false;

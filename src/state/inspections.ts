@@ -8,7 +8,7 @@ import type { InspectionRecord, PartRecord } from '../store/records';
 import { asItIs, chain, type Link, latestInspection, putLinks, showLinks } from './chain';
 import { newSetupWithKit, withKitInUse } from './kit-in-use';
 import { keep } from './saving';
-import { changedNow, newId, newRecord, now, parts, putPart, shop } from './shop';
+import { changedNow, newId, newRecord, now, partAsItIs, parts, putPart, shop } from './shop';
 import { unsettled } from './summaries';
 import { showVersions, versionOf, versions } from './versions';
 
@@ -71,7 +71,8 @@ export function reopenInspection(inspection: InspectionRecord, why: string): voi
 }
 
 /** Closes the part: these readings are what it is let go with. They are finished by it, in one transaction. */
-export function closePart(part: PartRecord, inspection: InspectionRecord): void {
+export function closePart(shown: PartRecord, inspection: InspectionRecord): void {
+  const part = partAsItIs(shown);
   const current = asItIs(inspection);
   const finished = current.closed ?? finishedWith(part.entry);
   const closed: PartRecord = {
@@ -82,7 +83,8 @@ export function closePart(part: PartRecord, inspection: InspectionRecord): void 
 }
 
 /** Takes a closed part up again. */
-export function reopenPart({ closed: _, ...part }: PartRecord): void {
+export function reopenPart(shown: PartRecord): void {
+  const { closed: _, ...part } = partAsItIs(shown);
   putPart(part);
 }
 

@@ -6,6 +6,7 @@ import type { NewId } from '../entry/new-id';
 import type { EntryUnits } from '../entry/new-setup';
 import { readNumber } from '../entry/number';
 import { readKit } from '../entry/read-kit';
+import { keyOf } from '../store/keys';
 import {
   FORMAT,
   type PartRecord,
@@ -14,11 +15,11 @@ import {
   type StoredRecord,
 } from '../store/records';
 import { loadParts, loadShop, loadSummaries, type Unread } from '../store/shop-store';
-import { agreeOn, onArrival } from './agreed';
+import { agreeOn, onArrival, onDeparture } from './agreed';
 import { oldestFirst } from './oldest-first';
 import './arithmetic/arithmetic';
 import { held, keep, keepLeftBehind, TRY_AGAIN } from './saving';
-import { showSummaries, summaries, unsettled } from './summaries';
+import { forgetSummaries, showSummaries, summaries, unsettled } from './summaries';
 
 /** Ids and times come from the browser here and nowhere else. */
 export const newId: NewId = () => crypto.randomUUID();
@@ -118,6 +119,17 @@ onArrival((records) => {
     if (record.kind === 'shop') shop.value = record;
   }
 });
+
+onDeparture((gone) => {
+  const all = [...parts.value].filter(([, part]) => !gone.has(keyOf(part)));
+  if (all.length < parts.value.size) parts.value = new Map(all);
+  forgetSummaries(gone);
+});
+
+/** The part as it is by now: a screen may still show what it was a moment ago. */
+export function partAsItIs(part: PartRecord): PartRecord {
+  return parts.peek().get(part.id) ?? part;
+}
 
 export function putPart(part: PartRecord): void {
   const changed = changedNow(part);

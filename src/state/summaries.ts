@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals';
+import { keyOf } from '../store/keys';
 import type { SummaryRecord } from '../store/records';
 
 /** Where the parts stand, by part, as far as it is known. */
@@ -24,4 +25,10 @@ export function showSummaries(changed: readonly SummaryRecord[]): void {
   const all = new Map(summaries.peek());
   for (const summary of changed) all.set(summary.part, summary);
   summaries.value = all;
+}
+
+/** What was worked out holds no more where another window has erased it. */
+export function forgetSummaries(gone: ReadonlySet<string>): void {
+  const all = [...summaries.peek()].filter(([, summary]) => !gone.has(keyOf(summary)));
+  if (all.length < summaries.peek().size) summaries.value = new Map(all);
 }

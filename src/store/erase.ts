@@ -2,13 +2,23 @@ import { promisifyRequest } from 'idb-keyval';
 import { records } from './database';
 import { chainPrefix, foundKey, PART_PREFIX, SUMMARY_PREFIX, versionPrefix } from './keys';
 
-/** Erases a part, all that happened to it and the earlier states of both, in one transaction. */
-export function erasePart(part: string): Promise<void> {
+/**
+ * Erases a part, all that happened to it and the earlier states of both, in one transaction.
+ *
+ * @returns the keys of what was erased.
+ */
+export function erasePart(part: string): Promise<readonly string[]> {
   const own = `${PART_PREFIX}${part}`;
   const ranges = [chainPrefix(part), versionPrefix(chainPrefix(part)), `${versionPrefix(own)}/`];
-  return records('readwrite', (store) => {
-    for (const key of [own, `${SUMMARY_PREFIX}${part}`, foundKey(part)]) store.delete(key);
-    for (const prefix of ranges) store.delete(IDBKeyRange.bound(prefix, `${prefix}\uffff`));
-    return promisifyRequest(store.transaction);
+  return records('readwrite', async (store) => {
+    const keys = [own, `${SUMMARY_PREFIX}${part}`, foundKey(part)];
+    for (const key of keys) store.delete(key);
+    for (const prefix of ranges) {
+      const range = IDBKeyRange.bound(prefix, `${prefix}\uffff`);
+      keys.push(...(await promisifyRequest(store.getAllKeys(range))).map(String));
+      store.delete(range);
+    }
+    await promisifyRequest(store.transaction);
+    return keys;
   });
 }

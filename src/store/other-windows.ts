@@ -5,13 +5,16 @@
 
 const NAME = 'highedge records';
 
+/** Keys of what was written or erased; 'everything' where so much was that nobody has counted. */
+export type Told = readonly string[] | 'everything';
+
 /** Undefined where the browser has none: then each window follows the others only when it writes. */
 const channel = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(NAME);
 
-export function tellOtherWindows(keys: readonly string[]): void {
-  channel?.postMessage(keys);
+export function tellOtherWindows(told: Told): void {
+  channel?.postMessage(told);
 }
 
-export function onToldByOthers(listen: (keys: readonly string[]) => void): void {
-  channel?.addEventListener('message', ({ data }: MessageEvent<readonly string[]>) => listen(data));
+export function onToldByOthers(listen: (told: Told) => void): void {
+  channel?.addEventListener('message', ({ data }: MessageEvent<Told>) => listen(data));
 }

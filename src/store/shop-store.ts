@@ -49,10 +49,19 @@ export async function loadShop(): Promise<Loaded<ShopRecord>> {
 
 /** The records that lie at `keys`, as far as they can be read. */
 export async function readAt(keys: readonly string[]): Promise<readonly StoredRecord[]> {
+  return (await lookAt(keys)).records;
+}
+
+/** The same, and the keys under which nothing lies: it was erased, or never written. */
+export async function lookAt(
+  keys: readonly string[],
+): Promise<{ readonly records: readonly StoredRecord[]; readonly nothing: readonly string[] }> {
   const stored = await getMany<unknown>([...keys], records);
-  return sorted(
-    stored.flatMap((value, index) => (value === undefined ? [] : [[keys[index] ?? '', value]])),
-  ).records;
+  const found = keys.map((key, index) => [key, stored[index]] as const);
+  return {
+    records: sorted(found.filter(([, value]) => value !== undefined)).records,
+    nothing: found.flatMap(([key, value]) => (value === undefined ? [key] : [])),
+  };
 }
 
 /** All parts. */

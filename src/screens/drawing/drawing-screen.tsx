@@ -3,13 +3,14 @@ import { fieldKey } from '../../entry/field-keys';
 import type { PartEntry } from '../../entry/part-entry';
 import { anyWrong } from '../../entry/problems';
 import { isReady, type PartRead, readPart } from '../../entry/read-part';
-import { putPart } from '../../state/shop';
+import { partAsItIs, putPart } from '../../state/shop';
 import type { PartRecord } from '../../store/records';
 import { Page } from '../../widgets/page';
 import { TextField } from '../../widgets/text-field';
 import { PartsBeside } from '../parts-beside';
 import { to } from '../paths';
 import { useUnitsButton } from '../units-button';
+import { WhereItIs } from '../where-it-is';
 import { WithPart } from '../with-part';
 import { FacesSheet } from './faces-sheet';
 import { RequirementsSheet } from './requirements-sheet';
@@ -34,8 +35,10 @@ function Drawing({ part }: { readonly part: PartRecord }) {
   const { entry } = part;
   const read = readPart(entry);
   const units = useUnitsButton({ part });
-  const change = (changed: Partial<PartEntry>) =>
-    putPart({ ...part, entry: { ...entry, ...changed } });
+  const change = (changed: Partial<PartEntry>) => {
+    const now = partAsItIs(part);
+    putPart({ ...now, entry: { ...now.entry, ...changed } });
+  };
   return (
     <Page
       title={entry.name.trim() || 'New part'}
@@ -45,6 +48,7 @@ function Drawing({ part }: { readonly part: PartRecord }) {
       beside={<PartsBeside current={part.id} from={75} />}
       wide
     >
+      <WhereItIs part={part} />
       <div class="overview">
         <div class="overview-part">
           <section class="sheet" aria-label="Name">

@@ -16,6 +16,7 @@ import { Message } from '../message';
 import { PartsBeside } from '../parts-beside';
 import { to } from '../paths';
 import { useUnitsButton } from '../units-button';
+import { WhereItIs } from '../where-it-is';
 import { WithPart } from '../with-part';
 import { CorrectionPart } from '../work/correction-part';
 import { useKeptPlace } from './kept-place';
@@ -63,6 +64,7 @@ function Plate({ part, inspection, links }: PlateProps) {
       beside={<PartsBeside current={part.id} from={90} />}
       wide
     >
+      <WhereItIs part={part} />
       <PlateParts
         now={{ part, inspection, worked, links, isLast }}
         answer={answer}
