@@ -109,7 +109,8 @@ function chartOf({ points, chart, signals }: ComparatorRun, unit: LengthUnit): C
     points: points.map(({ at, value, expanded, part }, place) => ({
       name: day(at),
       value: fromMicrometres(value, unit),
-      expanded: fromMicrometres(expanded, unit),
+      low: fromMicrometres(value - expanded, unit),
+      high: fromMicrometres(value + expanded, unit),
       kind: moved.has(place) ? 'out' : 'plain',
       text: `${moment(at)}, ${part.entry.name.trim() || 'part without a name'}: ${withDoubt(value, expanded, unit)}${moved.has(place) ? ', moved' : ''}`,
     })),

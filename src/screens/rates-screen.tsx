@@ -101,7 +101,8 @@ function PassesChart({ title, own, typical }: PassesChartProps) {
       return {
         name: day(pass.work.made),
         value: fromMicrometres(rate.value, unit),
-        expanded: fromMicrometres(rate.expanded, unit),
+        low: fromMicrometres(rate.value - rate.expanded, unit),
+        high: fromMicrometres(rate.value + rate.expanded, unit),
         kind: pass.counts ? ('plain' as const) : ('left out' as const),
         text: `${moment(pass.work.made)}: ${withDoubt(rate.value, rate.expanded, unit)}`,
       };

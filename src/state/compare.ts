@@ -1,4 +1,5 @@
 import { type AnyFinding, type AnyFixedFinding, allFindings } from '../core/inspection/any-finding';
+import { foundOf } from '../core/inspection/found';
 import type { PartEntry } from '../entry/part-entry';
 import { isBlank, type TypedLength } from '../entry/typed-length';
 import { typedRows } from '../entry/typed-rows';
@@ -60,7 +61,7 @@ function findingsBeside(one: InspectionRecord, other: InspectionRecord, entry: P
     const { requirement } = after ?? before ?? {};
     if (requirement === undefined) return [];
     const [fixed, then] = [asFixed(before), asFixed(after)];
-    const change = fixed && then && then.zone.width - fixed.zone.width;
+    const change = fixed && then && foundOf(then).value - foundOf(fixed).value;
     return [{ requirement, one: fixed, other: then, change }];
   });
 }

@@ -1,13 +1,10 @@
+import type { Found as Figure } from '../core/inspection/found';
 import type { LengthUnit } from '../core/units/length';
 import type { Verdict } from '../core/verdict/conformity';
 import { deviationNumber } from '../words/numbers';
 import { VerdictBadge } from './verdict-badge';
 
-interface FoundProps {
-  /** µm */
-  readonly value: number;
-  /** Expanded uncertainty, or between what it lies in 95 % of cases, both in µm. */
-  readonly doubt: { readonly expanded: number } | { readonly low: number; readonly high: number };
+interface FoundProps extends Figure {
   readonly unit: LengthUnit;
   /** Left out while there is none yet. */
   readonly verdict: Verdict | undefined;

@@ -1,3 +1,4 @@
+import type { Found } from '../core/inspection/found';
 import { fromMicrometres, fromMillimetres, type LengthUnit } from '../core/units/length';
 
 /** Decimals that a deviation is shown with: to a hundredth of a µm or what comes nearest. */
@@ -31,6 +32,13 @@ export function withDoubt(
 ): string {
   const value = deviationNumber(micrometres, unit);
   return `${value} ± ${deviationNumber(expandedUncertainty, unit)} ${unit}`;
+}
+
+/** A figure with its doubt, µm, as its verdict is about: '1.82 ± 1.27 µm', or '5.19 µm, 3.72 to 6.69' with form. */
+export function foundInWords({ value, doubt }: Found, unit: LengthUnit): string {
+  if ('expanded' in doubt) return withDoubt(value, doubt.expanded, unit);
+  const [low, high] = [deviationNumber(doubt.low, unit), deviationNumber(doubt.high, unit)];
+  return `${deviation(value, unit)}, ${low} to ${high}`;
 }
 
 /** A size or height of `millimetres` in the shop's unit, without idle zeros: '90 mm', '3.5 in'. */

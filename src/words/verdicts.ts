@@ -1,4 +1,4 @@
-import type { AnyFinding, AnyFixedFinding } from '../core/inspection/any-finding';
+import { type AnyFinding, type AnyFixedFinding, isPending } from '../core/inspection/any-finding';
 import type { Seatings } from '../core/inspection/seatings';
 import type { Verdict } from '../core/verdict/conformity';
 import { probabilityInWords, shortOfSureInWords } from './numbers';
@@ -15,7 +15,7 @@ export function verdictInWords({
   probability,
   verdict,
 }: Pick<AnyFixedFinding, 'probability' | 'verdict'>): string {
-  const chance = probabilityInWords(probability);
+  const chance = chanceInWords({ probability, verdict });
   const against = probabilityInWords(1 - probability);
   switch (verdict) {
     case 'in':
@@ -23,8 +23,18 @@ export function verdictInWords({
     case 'out':
       return `The chance that it is outside the drawing is ${against}.`;
     case 'too close to call':
-      return `The chance that it meets the drawing is ${shortOfSureInWords(probability)}: not enough to say so, nor to deny it.`;
+      return `The chance that it meets the drawing is ${chance}: not enough to say so, nor to deny it.`;
   }
+}
+
+/** The chance of conformity where the verdict stands beside it: never rounded to what it does not reach. */
+export function chanceInWords({
+  probability,
+  verdict,
+}: Pick<AnyFixedFinding, 'probability' | 'verdict'>): string {
+  return verdict === 'too close to call'
+    ? shortOfSureInWords(probability)
+    : probabilityInWords(probability);
 }
 
 /** What would settle a verdict that is too close to call. */
@@ -36,16 +46,20 @@ export function seatingsInWords(seatings: Seatings): string {
   return `${times} lifted, seated and read on each side would likely settle it.`;
 }
 
-/** Where a part stands: '3 of 4 in, 1 out'. */
+/** Where a part stands: '3 of 4 in, 1 out'; what is still being worked out is not told yet. */
 export function standsInWords(findings: readonly AnyFinding[]): string {
   const counts = (['in', 'out', 'too close to call'] as const).map((verdict) => ({
     verdict,
-    count: findings.filter((finding) => finding.fixed && finding.verdict === verdict).length,
+    count: findings.filter(
+      (finding) => finding.fixed && !isPending(finding) && finding.verdict === verdict,
+    ).length,
   }));
   const notFixed = findings.filter(({ fixed }) => !fixed).length;
+  const pending = findings.filter(isPending).length;
   const [inside, ...others] = counts;
   const rest = [
     ...others.flatMap(({ verdict, count }) => (count === 0 ? [] : [`${count} ${verdict}`])),
+    ...(pending === 0 ? [] : [`${pending} being worked out`]),
     ...(notFixed === 0 ? [] : [`${notFixed} not fixed by the readings`]),
   ];
   return [`${inside?.count ?? 0} of ${findings.length} in`, ...rest].join(', ');

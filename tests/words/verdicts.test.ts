@@ -4,6 +4,7 @@ import type { Finding } from '../../src/core/inspection/findings';
 import type { Verdict } from '../../src/core/verdict/conformity';
 import { probabilityInWords } from '../../src/words/numbers';
 import {
+  chanceInWords,
   seatingsInWords,
   standsInWords,
   VERDICT_LABELS,
@@ -57,6 +58,13 @@ describe('a verdict', () => {
     );
   });
 
+  it('too close to call never stands beside a chance that would have made it one', () => {
+    // 94.8 % is rounded to the level of the decision rule otherwise.
+    expect(chanceInWords({ probability: 0.9484, verdict: 'too close to call' })).toBe('94.8 %');
+    expect(chanceInWords({ probability: 0.0504, verdict: 'too close to call' })).toBe('5.1 %');
+    expect(chanceInWords({ probability: 0.9504, verdict: 'in' })).toBe('95 %');
+  });
+
   it('that cannot be given says so, and what helps', () => {
     expect(said('too close to call', 0.7)).toBe(
       'The chance that it meets the drawing is 70.0 %: not enough to say so, nor to deny it.',
@@ -102,5 +110,8 @@ describe('where a part stands', () => {
       '1 of 4 in, 1 out, 1 too close to call, 1 not fixed by the readings',
     );
     expect(standsInWords([])).toBe('0 of 0 in');
+    // A form that is still being simulated may turn the verdict of the plane.
+    const pending = { ...fixed('in'), formPoints: [{}] } as unknown as Finding;
+    expect(standsInWords([fixed('in'), pending])).toBe('1 of 2 in, 1 being worked out');
   });
 });

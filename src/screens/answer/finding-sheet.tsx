@@ -1,5 +1,5 @@
 import { isPending } from '../../core/inspection/any-finding';
-import { expanded } from '../../core/statistics/coverage';
+import { foundOf, rangeOf } from '../../core/inspection/found';
 import type { PartEntry } from '../../entry/part-entry';
 import type { Worked } from '../../state/answers';
 import { shop } from '../../state/shop';
@@ -14,7 +14,6 @@ import { Help } from '../help/help';
 import { AskedFrame } from './asked-frame';
 import { AssumptionWarning } from './assumption-warning';
 import { Chance } from './chance';
-import { foundOf } from './found-of';
 import { NextLine } from './next-line';
 import { WithForm } from './with-form';
 import { Working } from './working';
@@ -42,7 +41,7 @@ export function FindingSheet({ finding, entry, inspection, worked }: FindingShee
       {!hasForm && (
         <ZoneScale
           value={zone.width}
-          expanded={expanded(zone)}
+          {...rangeOf(foundOf(finding))}
           limit={requirement.tolerance}
           limitText={shown(requirement.tolerance, deviation)}
           verdict={verdict}

@@ -1,7 +1,7 @@
 import { isPending } from '../../core/inspection/any-finding';
 import type { FixedFlatness, FlatnessFinding, MapLack } from '../../core/inspection/flatness';
+import { foundOf, rangeOf } from '../../core/inspection/found';
 import { type Face, oppositeFace } from '../../core/part/faces';
-import { expanded } from '../../core/statistics/coverage';
 import type { PartEntry } from '../../entry/part-entry';
 import { addSetups } from '../../state/plate-changes';
 import { shop } from '../../state/shop';
@@ -18,7 +18,6 @@ import {
 import { deviation as shown } from '../../words/numbers';
 import { Help } from '../help/help';
 import { AskedFrame } from './asked-frame';
-import { foundOf } from './found-of';
 import { Working } from './working';
 
 interface FlatnessSheetProps {
@@ -55,13 +54,14 @@ function Flatness({ finding, inspection }: FlatnessProps) {
   const { requirement, zone, verdict } = finding;
   const { deviation, size } = shop.value.units;
   const pending = isPending(finding);
-  const found = { value: zone.width, expanded: expanded(zone) };
+  const found = foundOf(finding);
   return (
     <>
-      <Found {...foundOf(finding)} unit={deviation} verdict={pending ? undefined : verdict} />
+      <Found {...found} unit={deviation} verdict={pending ? undefined : verdict} />
       {!pending && (
         <ZoneScale
-          {...found}
+          value={found.value}
+          {...rangeOf(found)}
           limit={requirement.tolerance}
           limitText={shown(requirement.tolerance, deviation)}
           verdict={verdict}

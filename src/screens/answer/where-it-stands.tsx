@@ -1,11 +1,11 @@
 import { allFindings, isPending } from '../../core/inspection/any-finding';
+import { foundOf } from '../../core/inspection/found';
 import { workOut } from '../../state/answers';
 import { shop } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { Found } from '../../widgets/found';
 import { standsInWords } from '../../words/verdicts';
 import { AskedFrame } from './asked-frame';
-import { foundOf } from './found-of';
 
 interface WhereItStandsProps {
   readonly part: PartRecord;

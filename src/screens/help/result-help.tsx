@@ -51,7 +51,8 @@ export function ResultHelp({ topic }: { readonly topic: ResultTopic }) {
           <ZoneScale
             {...LIMIT}
             value={3}
-            expanded={1.2}
+            low={1.8}
+            high={4.2}
             verdict="in"
             label="A value with a whisker that reaches as far up as down."
           />
@@ -68,21 +69,24 @@ export function ResultHelp({ topic }: { readonly topic: ResultTopic }) {
           <ZoneScale
             {...LIMIT}
             value={2.4}
-            expanded={1.2}
+            low={1.2}
+            high={3.6}
             verdict="in"
             label="In: the whisker ends below the limit."
           />
           <ZoneScale
             {...LIMIT}
             value={4.8}
-            expanded={1.2}
+            low={3.6}
+            high={6.0}
             verdict="too close to call"
             label="Too close to call: the whisker reaches over the limit."
           />
           <ZoneScale
             {...LIMIT}
             value={7.6}
-            expanded={1.2}
+            low={6.4}
+            high={8.8}
             verdict="out"
             label="Out: all of the whisker is beyond the limit."
           />

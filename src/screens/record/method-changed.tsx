@@ -4,8 +4,8 @@ import { methodChange } from '../../state/said';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { requirementName } from '../../words/faces';
-import { probabilityInWords, withDoubt } from '../../words/numbers';
-import { VERDICT_LABELS } from '../../words/verdicts';
+import { withDoubt } from '../../words/numbers';
+import { chanceInWords, VERDICT_LABELS } from '../../words/verdicts';
 
 interface MethodChangedProps {
   readonly inspection: InspectionRecord;
@@ -52,7 +52,7 @@ export function MethodChanged({ inspection, entry }: MethodChangedProps) {
 
 function inWords(found: SaidOtherwise['before']): string {
   if (found === undefined) return 'not fixed';
-  const { value, expanded, probability, verdict } = found;
+  const { value, expanded, verdict } = found;
   const width = withDoubt(value, expanded, shop.value.units.deviation);
-  return `${width}, ${VERDICT_LABELS[verdict].toLowerCase()}, chance of conformity ${probabilityInWords(probability)}`;
+  return `${width}, ${VERDICT_LABELS[verdict].toLowerCase()}, chance of conformity ${chanceInWords(found)}`;
 }

@@ -15,10 +15,10 @@ import { ControlFrame } from '../../widgets/record/control-frame';
 import { requirementName } from '../../words/faces';
 import { mappedInWords } from '../../words/flatness';
 import { withFormInWords } from '../../words/form';
-import { degreesInWords, probabilityInWords, withDoubt } from '../../words/numbers';
+import { degreesInWords, withDoubt } from '../../words/numbers';
 import { asTyped } from '../../words/read-as';
 import { factorInWords, noResultInWords } from '../../words/record';
-import { standsInWords, VERDICT_LABELS } from '../../words/verdicts';
+import { chanceInWords, standsInWords, VERDICT_LABELS } from '../../words/verdicts';
 
 interface RecordResultsProps {
   readonly entry: PartEntry;
@@ -82,7 +82,7 @@ function Result({ finding, entry }: { readonly finding: AnyFinding; readonly ent
 }
 
 function FixedCells({ finding }: { readonly finding: AnyFixedFinding }) {
-  const { zone, probability, verdict } = finding;
+  const { zone, verdict } = finding;
   const { deviation, size } = shop.value.units;
   const pending = isPending(finding);
   return (
@@ -99,7 +99,7 @@ function FixedCells({ finding }: { readonly finding: AnyFixedFinding }) {
         {factorInWords(coverageFactor(COVERAGE, zone.degreesOfFreedom))} (
         {degreesInWords(zone.degreesOfFreedom)})
       </td>
-      <td>{pending ? '…' : probabilityInWords(probability)}</td>
+      <td>{pending ? '…' : chanceInWords(finding)}</td>
       <td>
         <b>{pending ? '…' : VERDICT_LABELS[verdict]}</b>
       </td>

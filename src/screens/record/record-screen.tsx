@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
+import { allFindings, isPending } from '../../core/inspection/any-finding';
 import { workOut } from '../../state/answers';
 import { inspectionIn, type Link } from '../../state/chain';
 import { keepWhatIsSaid } from '../../state/said';
@@ -45,6 +46,9 @@ function RecordPage({ part, inspection, links }: RecordPageProps) {
   useEffect(keepWhatIsSaid, []);
   const name = recordName(part.entry, inspection);
   useTitleForPrint(name);
+  const worked = workOut(inspection, part.entry);
+  // A record that goes out has its verdicts.
+  const isReady = !allFindings(worked.answer).some(isPending);
   const share = () => {
     if (paper.current !== null) void shareFile(recordFile(paper.current, name));
   };
@@ -60,14 +64,23 @@ function RecordPage({ part, inspection, links }: RecordPageProps) {
         <section class="sheet no-print" aria-label="Record as a file">
           {/* Half a record is handed on to nobody: until it is whole they only keep their place. */}
           <div class="row" style={{ visibility: isWhole ? 'visible' : 'hidden' }}>
-            <button type="button" class="button button-main" onClick={() => window.print()}>
+            <button
+              type="button"
+              class="button button-main"
+              disabled={!isReady}
+              onClick={() => window.print()}
+            >
               Print, or save as PDF
             </button>
-            <button type="button" class="button" onClick={share}>
+            <button type="button" class="button" disabled={!isReady} onClick={share}>
               {canShare('record.html', 'text/html') ? 'Share as a file' : 'Save as a file'}
             </button>
           </div>
-          <p class="soft small">The file is a page of its own that any browser opens and prints.</p>
+          <p class="soft small" role="status">
+            {isReady
+              ? 'The file is a page of its own that any browser opens and prints.'
+              : 'Working out what form does to the zones: a moment.'}
+          </p>
           {inspection.closed === undefined ? (
             <>
               <TextField id="who" label="Measured by" text={who.value} onText={setWho} />
@@ -82,7 +95,7 @@ function RecordPage({ part, inspection, links }: RecordPageProps) {
           part={part}
           inspection={inspection}
           links={links}
-          worked={workOut(inspection, part.entry)}
+          worked={worked}
           onWhole={useCallback(() => setWhole(true), [])}
         />
       </InTurns>

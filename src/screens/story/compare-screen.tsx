@@ -1,5 +1,6 @@
 import { useLocation, useRoute } from 'preact-iso';
-import { expanded } from '../../core/statistics/coverage';
+import { isPending } from '../../core/inspection/any-finding';
+import { foundOf } from '../../core/inspection/found';
 import type { LengthUnit } from '../../core/units/length';
 import type { TypedLength } from '../../entry/typed-length';
 import type { Link } from '../../state/chain';
@@ -9,7 +10,7 @@ import type { PartRecord } from '../../store/records';
 import { Page } from '../../widgets/page';
 import { SelectField } from '../../widgets/select-field';
 import { requirementName } from '../../words/faces';
-import { deviation as shown, withDoubt } from '../../words/numbers';
+import { deviationNumber, foundInWords, deviation as shown } from '../../words/numbers';
 import { asTyped } from '../../words/read-as';
 import { moment } from '../../words/time';
 import { VERDICT_LABELS } from '../../words/verdicts';
@@ -98,7 +99,7 @@ function Findings({ comparison: { findings } }: ComparisonProps) {
             <dd>{said(other, deviation)}</dd>
             {change !== undefined && (
               <>
-                <dt>{change > 0 ? 'Wider by' : 'Narrower by'}</dt>
+                <dt>{changeName(change, deviation)}</dt>
                 <dd>{shown(Math.abs(change), deviation)}</dd>
               </>
             )}
@@ -109,10 +110,16 @@ function Findings({ comparison: { findings } }: ComparisonProps) {
   );
 }
 
+/** A change that shows no digit has no direction. */
+function changeName(change: number, unit: LengthUnit): string {
+  if (Number(deviationNumber(Math.abs(change), unit)) === 0) return 'Changed by';
+  return change > 0 ? 'Wider by' : 'Narrower by';
+}
+
 function said(finding: Comparison['findings'][number]['one'], unit: LengthUnit): string {
   if (finding === undefined) return 'not fixed';
-  const { zone, verdict } = finding;
-  return `${withDoubt(zone.width, expanded(zone), unit)}, ${VERDICT_LABELS[verdict].toLowerCase()}`;
+  const found = foundInWords(foundOf(finding), unit);
+  return isPending(finding) ? found : `${found}, ${VERDICT_LABELS[finding.verdict].toLowerCase()}`;
 }
 
 /** Everything that was typed in either, with what differs marked. */

@@ -1,11 +1,11 @@
 import { allFindings, isPending } from '../../core/inspection/any-finding';
-import { expanded } from '../../core/statistics/coverage';
+import { foundOf } from '../../core/inspection/found';
 import { workOut } from '../../state/answers';
 import { shop } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { VerdictBadge } from '../../widgets/verdict-badge';
 import { requirementName } from '../../words/faces';
-import { withDoubt } from '../../words/numbers';
+import { foundInWords } from '../../words/numbers';
 import { moment } from '../../words/time';
 import { to } from '../paths';
 import { EarlierVersions } from './earlier-versions';
@@ -38,9 +38,7 @@ export function InspectionLink({ part, inspection }: InspectionLinkProps) {
         <div key={finding.requirement.id} class="sheet-head">
           <span>
             {requirementName(finding.requirement)}:{' '}
-            {finding.fixed
-              ? withDoubt(finding.zone.width, expanded(finding.zone), deviation)
-              : 'not fixed'}
+            {finding.fixed ? foundInWords(foundOf(finding), deviation) : 'not fixed'}
           </span>
           {finding.fixed && !isPending(finding) && <VerdictBadge verdict={finding.verdict} />}
         </div>

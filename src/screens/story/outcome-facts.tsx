@@ -1,10 +1,11 @@
+import { foundOf, rangeOf } from '../../core/inspection/found';
 import { expanded } from '../../core/statistics/coverage';
 import type { Change, WorkOutcome } from '../../state/outcomes';
 import { shop } from '../../state/shop';
 import type { WorkRecord } from '../../store/records';
 import { BeforeAfter } from '../../widgets/drawings/before-after';
 import { requirementName } from '../../words/faces';
-import { deviation as shown, withDoubt } from '../../words/numbers';
+import { foundInWords, deviation as shown, withDoubt } from '../../words/numbers';
 import { rateInWords } from '../../words/work';
 
 interface OutcomeFactsProps {
@@ -50,9 +51,9 @@ function ChangeFacts({ change }: { readonly change: Change }) {
     { name: 'After', finding: after },
   ].map(({ name, finding }) => ({
     name,
-    value: finding.zone.width,
-    expanded: expanded(finding.zone),
-    text: withDoubt(finding.zone.width, expanded(finding.zone), deviation),
+    value: foundOf(finding).value,
+    ...rangeOf(foundOf(finding)),
+    text: foundInWords(foundOf(finding), deviation),
     verdict: finding.verdict,
   }));
   const name = requirementName(before.requirement);

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { expanded } from '../../core/statistics/coverage';
+import { foundOf, rangeOf } from '../../core/inspection/found';
 import { fromMicrometres, type LengthUnit } from '../../core/units/length';
 import type { Link } from '../../state/chain';
 import { historiesOf, type RequirementHistory } from '../../state/part-history';
@@ -8,7 +8,7 @@ import type { PartRecord, WorkRecord } from '../../store/records';
 import type { ChartData } from '../../widgets/charts/chart-data';
 import { HistoryChart } from '../../widgets/charts/history-chart';
 import { requirementName } from '../../words/faces';
-import { deviation as shown, withDoubt } from '../../words/numbers';
+import { foundInWords, deviation as shown } from '../../words/numbers';
 import { besideEachOther, day, moment } from '../../words/time';
 import { VERDICT_LABELS } from '../../words/verdicts';
 import { METHOD_NAMES } from '../work/method-names';
@@ -43,7 +43,12 @@ interface RequirementChartProps {
 function RequirementChart({ history, unit }: RequirementChartProps) {
   const name = requirementName(history.requirement);
   const said = history.points.map(({ finding, inspection }) =>
-    [finding.zone.width, finding.verdict, inspection.changed].join(),
+    [
+      foundOf(finding).value,
+      rangeOf(foundOf(finding)).high,
+      finding.verdict,
+      inspection.changed,
+    ].join(),
   );
   // A chart is drawn anew only for other points.
   const data = useMemo(() => chartOf(history, unit), [said.join(), unit]);
@@ -62,12 +67,13 @@ function chartOf({ points }: RequirementHistory, unit: LengthUnit): ChartData {
   const names = besideEachOther(points.map(({ inspection }) => inspection.made));
   return {
     unit,
-    points: points.map(({ inspection, finding: { zone, requirement, verdict } }, place) => ({
+    points: points.map(({ inspection, finding }, place) => ({
       name: names[place] ?? '',
-      value: fromMicrometres(zone.width, unit),
-      expanded: fromMicrometres(expanded(zone), unit),
-      kind: verdict,
-      text: `${moment(inspection.made)}: ${withDoubt(zone.width, expanded(zone), unit)}, limit ${shown(requirement.tolerance, unit)}: ${VERDICT_LABELS[verdict].toLowerCase()}`,
+      value: fromMicrometres(foundOf(finding).value, unit),
+      low: fromMicrometres(rangeOf(foundOf(finding)).low, unit),
+      high: fromMicrometres(rangeOf(foundOf(finding)).high, unit),
+      kind: finding.verdict,
+      text: `${moment(inspection.made)}: ${foundInWords(foundOf(finding), unit)}, limit ${shown(finding.requirement.tolerance, unit)}: ${VERDICT_LABELS[finding.verdict].toLowerCase()}`,
     })),
     levels: points.map(({ finding: { requirement } }, place) => ({
       value: fromMicrometres(requirement.tolerance, unit),

@@ -6,8 +6,9 @@ export interface ChartPoint {
   /** What stands under it, such as a day. */
   readonly name: string;
   readonly value: number;
-  /** Expanded uncertainty: the bar is value ± this. */
-  readonly expanded: number;
+  /** The ends of its bar. */
+  readonly low: number;
+  readonly high: number;
   readonly kind: PointKind;
   /** All of it in words. */
   readonly text: string;
@@ -43,7 +44,7 @@ const MARGIN = 0.08;
 /** Least and greatest value of the axis: bars and levels are inside, with some room. */
 export function axisRange({ points, levels }: ChartData): readonly [number, number] {
   const values = [
-    ...points.flatMap(({ value, expanded }) => [value - expanded, value + expanded]),
+    ...points.flatMap(({ low, high }) => [low, high]),
     ...levels.map(({ value }) => value),
   ].filter(Number.isFinite);
   if (values.length === 0) return [0, 1];

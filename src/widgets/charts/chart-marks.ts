@@ -74,13 +74,13 @@ export function drawPoints(chart: UPlot, points: readonly ChartPoint[], pens: Pe
   ctx.beginPath();
   for (const { x, y } of at) ctx.lineTo(x, y);
   ctx.stroke();
-  points.forEach(({ value, expanded, kind }, place) => {
+  points.forEach(({ low, high, kind }, place) => {
     const { x, y } = at[place] ?? { x: 0, y: 0 };
     const colour = colourOf(kind, pens);
     ctx.strokeStyle = colour;
     ctx.fillStyle = colour;
     ctx.lineWidth = Math.min(2 * unit, size / 2);
-    const ends = [value - expanded, value + expanded].map((end) => chart.valToPos(end, 'y', true));
+    const ends = [low, high].map((end) => chart.valToPos(end, 'y', true));
     const [bottom = y, top = y] = ends;
     line(ctx, x, bottom, x, top);
     for (const end of ends) line(ctx, x - (2 / 3) * size, end, x + (2 / 3) * size, end);

@@ -10,6 +10,8 @@ export interface DrawnChart {
 }
 
 const HEIGHT = 240;
+/** px: less leaves nothing between the axes, and points would be drawn with a size below nothing. */
+const LEAST_WIDTH = 160;
 /** px between two names under the chart. */
 const NAME_SPACE = 64;
 /** Every how many points a name may stand. */
@@ -27,7 +29,7 @@ export function drawChart(
   let data = first;
   const chart = new UPlot(
     {
-      width: Math.max(1, root.clientWidth),
+      width: widthOf(root),
       height: HEIGHT,
       legend: { show: false },
       cursor: { y: false, drag: { x: false, y: false }, points: { show: false } },
@@ -87,11 +89,16 @@ function columnsOf({ points }: ChartData): UPlot.AlignedData {
 /** Only the width is followed: a height that followed the box could grow without end. */
 function followWidth(root: HTMLElement, chart: UPlot): () => void {
   const observer = new ResizeObserver(() => {
-    const width = root.clientWidth;
-    if (width > 0 && width !== chart.width) chart.setSize({ width, height: HEIGHT });
+    const width = widthOf(root);
+    if (width !== chart.width) chart.setSize({ width, height: HEIGHT });
   });
   observer.observe(root);
   return () => observer.disconnect();
+}
+
+/** As wide as there is room; a chart may be drawn before it is laid out. */
+function widthOf(root: HTMLElement): number {
+  return Math.max(LEAST_WIDTH, root.clientWidth);
 }
 
 /** The colours are those of the page at the time of drawing. */

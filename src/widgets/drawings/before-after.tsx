@@ -11,8 +11,9 @@ import { Text } from './text';
 export interface ComparedError {
   readonly name: string;
   readonly value: number;
-  /** Expanded uncertainty: the whisker is value ± this. */
-  readonly expanded: number;
+  /** The ends of the whisker. */
+  readonly low: number;
+  readonly high: number;
   /** The value as it is to be read. */
   readonly text: string;
   readonly verdict: Verdict;

@@ -1,10 +1,10 @@
 import type { Verdict } from '../../core/verdict/conformity';
-import type { Axis } from './error-axis';
+import type { Axis, DoubtfulError } from './error-axis';
 import { at } from './geometry';
 
 interface ErrorBarProps {
   readonly axis: Axis;
-  readonly error: { readonly value: number; readonly expanded: number; readonly verdict: Verdict };
+  readonly error: DoubtfulError & { readonly verdict: Verdict };
   /** The middle of the bar. */
   readonly y: number;
   readonly height: number;
@@ -18,9 +18,9 @@ const KINDS: Readonly<Record<Verdict, string>> = {
 
 /** A bar from no error to the value, with its whisker. */
 export function ErrorBar({ axis, error, y, height }: ErrorBarProps) {
-  const { value, expanded, verdict } = error;
+  const { value, verdict } = error;
   const [zero, end] = [axis.x(0), axis.x(value)];
-  const [low, high] = [axis.x(value - Math.abs(expanded)), axis.x(value + Math.abs(expanded))];
+  const [low, high] = [axis.x(error.low), axis.x(error.high)];
   const cap = height / 2 - 2;
   return (
     <g>

@@ -11,8 +11,9 @@ interface ZoneScaleProps {
   /** Text at the limit line. */
   readonly limitText: string;
   readonly value: number;
-  /** Expanded uncertainty: the whisker is value ± this. */
-  readonly expanded: number;
+  /** The ends of the whisker. */
+  readonly low: number;
+  readonly high: number;
   readonly verdict: Verdict;
   /** Where the value stands beside it in words already, it needs none. */
   readonly label?: string;

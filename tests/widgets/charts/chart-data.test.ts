@@ -11,7 +11,14 @@ import {
 const NOTHING: ChartData = { points: [], levels: [], marks: [], unit: 'µm' };
 
 const point = (value: number, expanded = 0) => {
-  return { name: '', value, expanded, kind: 'plain', text: '' } as const;
+  return {
+    name: '',
+    value,
+    low: value - expanded,
+    high: value + expanded,
+    kind: 'plain',
+    text: '',
+  } as const;
 };
 
 describe('the axis of a chart', () => {
