@@ -1,17 +1,9 @@
 import { type Block, depthBehind } from '../part/block';
 import { withoutOutstanding } from '../statistics/outstanding';
 import { chooseSpread, ENOUGH_DEGREES, repeatability, type Spread } from '../statistics/pooled';
-import type { Kit } from './kit';
+import { fromResolution } from './distributions';
+import { type Kit, kitFor } from './kit';
 import type { ColumnReading, NoseComparatorReading, Reading } from './reading';
-
-/**
- * How far the edge of the block lifts from one seating to the next, as readings repeated after
- * lifting show it, in µm like `Kit.seating`; undefined where nothing was repeated. Readings of one
- * setting on one face and base are repeats of each other, and so are traverses of one column.
- */
-function observedSeating(readings: readonly Reading[], block: Block): Spread | undefined {
-  return repeatability(liftsOf(readings, block));
-}
 
 /**
  * The kit to judge single readings by: the stated seating, unless enough repeats know it better. A
@@ -19,30 +11,35 @@ function observedSeating(readings: readonly Reading[], block: Block): Spread | u
  * repeat stands out from all the others, it has no say in the spread that it is judged by.
  */
 export function kitForChecks(kit: Kit, readings: readonly Reading[], block: Block): Kit {
-  const observed = repeatability(withoutOutstanding(liftsOf(readings, block)));
+  const observed = repeatability(withoutOutstanding(liftsOf(readings, block, kit).map(heights)));
   if (observed === undefined || observed.degreesOfFreedom < ENOUGH_DEGREES) return kit;
   return withSeating(kit, observed);
 }
 
 /** The kit with the seating that the repeats show, once they know it well enough or it is surely worse. */
 export function withObservedSeating(kit: Kit, readings: readonly Reading[], block: Block): Kit {
-  return withSeating(kit, observedSeating(readings, block));
+  const groups = liftsOf(readings, block, kit);
+  return withSeating(kit, repeatability(groups.map(heights)), addedByReading(groups));
 }
 
-function withSeating(kit: Kit, observed: Spread | undefined): Kit {
+function withSeating(kit: Kit, observed: Spread | undefined, ofReading = 0): Kit {
   const stated = { standard: kit.seating, degreesOfFreedom: kit.seatingDegrees };
-  const chosen = chooseSpread(stated, observed);
+  const chosen = chooseSpread(stated, observed, ofReading);
   return { ...kit, seating: chosen.standard, seatingDegrees: chosen.degreesOfFreedom };
 }
 
-/** Lifts in groups of repeats, µm at the edge of the block, each group from a zero of its own. */
-function liftsOf(readings: readonly Reading[], block: Block): readonly (readonly number[])[] {
-  const groups = new Map<string, number[]>();
-  for (const { group, lift } of [
-    ...noseLifts(readings, block),
-    ...traverseLifts(readings, block),
-  ]) {
-    groups.set(group, [...(groups.get(group) ?? []), lift]);
+/**
+ * How far the edge of the block lifts from one seating to the next, in groups of repeats: readings of
+ * one setting on one face and base are repeats of each other, and so are traverses of one column.
+ */
+function liftsOf(
+  readings: readonly Reading[],
+  block: Block,
+  kit: Kit,
+): readonly (readonly Lift[])[] {
+  const groups = new Map<string, Lift[]>();
+  for (const lift of [...noseLifts(readings, block, kit), ...traverseLifts(readings, block, kit)]) {
+    groups.set(lift.group, [...(groups.get(lift.group) ?? []), lift]);
   }
   return [...groups.values()];
 }
@@ -51,22 +48,45 @@ interface Lift {
   readonly group: string;
   /** µm at the edge of the block, from a zero that the group shares. */
   readonly lift: number;
+  /** What the step of the indicator adds to it: a standard deviation, µm. */
+  readonly ofReading: number;
 }
 
-function noseLifts(readings: readonly Reading[], block: Block): readonly Lift[] {
+function heights(group: readonly Lift[]): readonly number[] {
+  return group.map(({ lift }) => lift);
+}
+
+/** What the step of the indicator adds to the repeats, all groups together: a standard deviation, µm. */
+function addedByReading(groups: readonly (readonly Lift[])[]): number {
+  const repeats = groups.filter(({ length }) => length > 1).flat();
+  const squares = repeats.reduce((total, { ofReading }) => total + ofReading ** 2, 0);
+  return Math.sqrt(squares / Math.max(1, repeats.length));
+}
+
+function noseLifts(readings: readonly Reading[], block: Block, kit: Kit): readonly Lift[] {
   return (
     readings
       .filter((reading): reading is NoseComparatorReading => reading.kind === 'nose comparator')
       // Without a lever nothing is seen of the seating.
       .filter(({ indicatorHeight, noseHeight }) => indicatorHeight !== noseHeight)
-      .map(({ setting, face, base, value, indicatorHeight, noseHeight }) => ({
-        group: `${setting} ${face} ${base}`,
-        lift: (value / (indicatorHeight - noseHeight)) * depthBehind(block, face),
-      }))
+      .map((reading) => {
+        const { setting, face, base, value, indicatorHeight, noseHeight } = reading;
+        const perReading = depthBehind(block, face) / (indicatorHeight - noseHeight);
+        return {
+          group: `${setting} ${face} ${base}`,
+          lift: value * perReading,
+          ofReading: stepOf(reading, kit) * Math.abs(perReading),
+        };
+      })
   );
 }
 
-function traverseLifts(readings: readonly Reading[], block: Block): readonly Lift[] {
+/** What the step of its indicator adds to a reading, µm. */
+function stepOf(reading: Reading, kit: Kit): number {
+  return fromResolution(kitFor(reading, kit).indicatorResolution);
+}
+
+function traverseLifts(readings: readonly Reading[], block: Block, kit: Kit): readonly Lift[] {
   const placings = new Map<string, ColumnReading[]>();
   for (const reading of readings) {
     if (reading.kind !== 'column') continue;
@@ -76,15 +96,20 @@ function traverseLifts(readings: readonly Reading[], block: Block): readonly Lif
     const { column, face, base } = traverse[0]!;
     const slope = slopeOf(traverse);
     if (slope === undefined) return [];
+    const depth = depthBehind(block, face);
+    const step = stepOf(traverse[0]!, kit);
     // Only traverses of the same heights repeat each other: on a bowed side others differ anyway.
     const heights = traverse.map(({ height }) => height).sort((a, b) => a - b);
     const group = `${column} ${face} ${base} ${heights.join(' ')}`;
-    return [{ group, lift: slope * depthBehind(block, face) }];
+    return [{ group, lift: slope.value * depth, ofReading: step * slope.perReading * depth }];
   });
 }
 
-/** Least-squares slope of a traverse, µm/mm; undefined with fewer than two heights. */
-function slopeOf(traverse: readonly ColumnReading[]): number | undefined {
+/**
+ * Least-squares slope of a traverse, µm/mm, and what a µm of scatter in every reading comes to in it;
+ * undefined with fewer than two heights.
+ */
+function slopeOf(traverse: readonly ColumnReading[]) {
   const mean = traverse.reduce((total, { height }) => total + height, 0) / traverse.length;
   let above = 0;
   let below = 0;
@@ -92,5 +117,5 @@ function slopeOf(traverse: readonly ColumnReading[]): number | undefined {
     above += (height - mean) * value;
     below += (height - mean) ** 2;
   }
-  return below > 0 ? above / below : undefined;
+  return below > 0 ? { value: above / below, perReading: 1 / Math.sqrt(below) } : undefined;
 }

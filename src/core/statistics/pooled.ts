@@ -68,7 +68,9 @@ export interface ChosenSpread extends Spread {
  *
  * - once it is known as well: with the degrees of freedom of the stated one, or `ENOUGH_DEGREES`
  *   where that has more or is taken for certain; or
- * - at once, where it is larger than chance allows: ν·s²/σ² above the 95 % point of chi-square.
+ * - at once, where it is larger than chance allows: ν·s²/(σ² + σr²) above the 95 % point of
+ *   chi-square, where σr, `ofReading`, is the standard deviation that reading itself adds to the
+ *   repeats: two that are one step of the indicator apart are no sign of a bad seating.
  *   (The doubt in the stated one is left out of this test, which errs to the larger spread.)
  *
  * So a few lucky repeats never make the doubt smaller, and a few bad ones make it larger.
@@ -78,18 +80,26 @@ export interface ChosenSpread extends Spread {
  * An observed spread holds what resolution adds to it; counting resolution as well is on the safe
  * side. It is 0 where the repeats all read the same, and then resolution is all that is left.
  */
-export function chooseSpread(stated: Spread, observed: Spread | undefined): ChosenSpread {
+export function chooseSpread(
+  stated: Spread,
+  observed: Spread | undefined,
+  ofReading = 0,
+): ChosenSpread {
   refuseNonsense(stated);
   if (observed === undefined) return { ...stated, from: 'stated' };
   refuseNonsense(observed);
   const enough = Math.min(ENOUGH_DEGREES, stated.degreesOfFreedom);
-  const known = observed.degreesOfFreedom >= enough || isLarger(stated, observed);
+  const known = observed.degreesOfFreedom >= enough || isLarger(stated, observed, ofReading);
   return known ? { ...observed, from: 'observed' } : { ...stated, from: 'stated' };
 }
 
-function isLarger(stated: Spread, { standard, degreesOfFreedom }: Spread): boolean {
+function isLarger(
+  stated: Spread,
+  { standard, degreesOfFreedom }: Spread,
+  ofReading: number,
+): boolean {
   const most = chiSquareQuantile(SURELY_LARGER, degreesOfFreedom);
-  return degreesOfFreedom * standard ** 2 > most * stated.standard ** 2;
+  return degreesOfFreedom * standard ** 2 > most * (stated.standard ** 2 + ofReading ** 2);
 }
 
 /** Taken from the first reading, so that equal readings leave exactly nothing. */

@@ -89,13 +89,27 @@ describe('a few repeats', () => {
     expectClose(doubt(lucky), doubt(judged));
   });
 
+  it('that are one step of the indicator apart leave it too, and make the result surer', () => {
+    const once = [nose('right', 34), nose('left', 31)];
+    const stepped = [...seated('right', [34, 35]), ...seated('left', [31, 30])];
+    expect(withObservedSeating(DEFAULT_KIT, stepped, BLOCK)).toEqual(DEFAULT_KIT);
+    expect(standardOf(stepped, DEFAULT_KIT).standard).toBeLessThan(
+      standardOf(once, DEFAULT_KIT).standard,
+    );
+    // With an indicator of its own that reads finer it is a sign of a bad seating.
+    const fine = stepped.map((one) => ({ ...one, instrument: { indicatorResolution: 0.1 } }));
+    expect(withObservedSeating(DEFAULT_KIT, fine, BLOCK).seating).toBeGreaterThan(0.5);
+  });
+
   it('that are bad make it larger', () => {
     expect(doubt([29, 34, 39])).toBeGreaterThan(3 * doubt([33.8, 34, 34.2]));
   });
 
   it('change over where chance no longer explains them: ν·s²/σ² beyond the 95 % point', () => {
     // Chi-square with 2 degrees of freedom: -2·ln(0.05) = 5.991, in every table.
-    const edge = Math.sqrt((5.991464547 * DEFAULT_KIT.seating ** 2) / 2) / AT_EDGE;
+    // Chance is the seating, and a step of 1 µm read on the lever of 74 mm: 1/√12 µm.
+    const chance = DEFAULT_KIT.seating ** 2 + AT_EDGE ** 2 / 12;
+    const edge = Math.sqrt((5.991464547 * chance) / 2) / AT_EDGE;
     const kitOf = (step: number) =>
       withObservedSeating(DEFAULT_KIT, seated('right', [34 - step, 34, 34 + step]), BLOCK);
     expect(kitOf(edge * 0.999)).toEqual(DEFAULT_KIT);

@@ -116,6 +116,13 @@ describe('which spread to reckon with', () => {
     expect(chooseSpread(stated, pair(0.3 * 1.97)).from).toBe('observed');
   });
 
+  it('not where what reading adds explains it', () => {
+    // √(0.3² + 0.4²) = 0.5: by the same 1.96 as above.
+    const pair = (standard: number) => ({ standard, degreesOfFreedom: 1 });
+    expect(chooseSpread(stated, pair(0.5 * 1.95), 0.4).from).toBe('stated');
+    expect(chooseSpread(stated, pair(0.5 * 1.97), 0.4).from).toBe('observed');
+  });
+
   it('the observed one once it is known as well as a stated one that is itself in doubt', () => {
     const doubtful = { standard: 0.3, degreesOfFreedom: 3 };
     expect(chooseSpread(doubtful, { standard: 0.2, degreesOfFreedom: 2 }).from).toBe('stated');
