@@ -39,6 +39,9 @@ export interface PartEntry {
   readonly finished: readonly Face[];
 }
 
+/** The face that a new part stands on. */
+const STANDS_ON: Face = 'bottom';
+
 /** A new part: nothing typed, standing on its bottom. */
 export function blankPart(unit: 'mm' | 'in'): PartEntry {
   return {
@@ -46,7 +49,7 @@ export function blankPart(unit: 'mm' | 'in'): PartEntry {
     job: '',
     material: '',
     size: { x: blank(unit), y: blank(unit), z: blank(unit) },
-    datum: 'bottom',
+    datum: STANDS_ON,
     requirements: [],
     finished: [],
   };
@@ -58,11 +61,13 @@ export function isUntouched({
   job,
   material,
   size,
+  datum,
   requirements,
   finished,
   ...more
 }: PartEntry): boolean {
   return (
+    datum === STANDS_ON &&
     [name, job, material].every((text) => text.trim() === '') &&
     Object.values(size).every(isBlank) &&
     [requirements, finished, more.flatness ?? []].every(({ length }) => length === 0) &&

@@ -1,7 +1,8 @@
 import { useEffect } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
-import { blankPart, isUntouched } from '../entry/part-entry';
+import { blankPart } from '../entry/part-entry';
 import { addExample } from '../state/example';
+import { hasParts, isBlankSheet, listed } from '../state/find-parts';
 import { loading, newId, newRecord, parts, putPart, shop } from '../state/shop';
 import type { PartRecord } from '../store/records';
 import { Mark } from '../widgets/drawings/mark';
@@ -15,9 +16,9 @@ import { to } from './paths';
 export function BenchScreen() {
   const { route, query } = useLocation();
   const begin = () => {
-    // One that was begun and left with nothing typed will do: it is not to lie about as a part without a name.
-    const left = [...parts.value.values()].find(isLeftUntouched);
-    if (left !== undefined) return route(to.drawing(left.id));
+    // One that was begun and left with nothing typed will do.
+    const left = listed.value.find(isBlankSheet);
+    if (left !== undefined) return route(to.drawing(left.part.id));
     const part: PartRecord = {
       ...newRecord(),
       ...{ kind: 'part' as const, id: newId(), example: false },
@@ -55,14 +56,10 @@ export function BenchScreen() {
       </div>
       {loading.value === 'waiting' && <p class="soft">Opening…</p>}
       {/* Below the way in, which so stays where it is while the records are being read. */}
-      {loading.value === 'ready' && parts.value.size === 0 && <Welcome />}
-      {parts.value.size > 0 && <PartList />}
+      {loading.value === 'ready' && !hasParts.value && <Welcome />}
+      {hasParts.value && <PartList />}
     </Page>
   );
-}
-
-function isLeftUntouched({ entry, archived, removed }: PartRecord): boolean {
-  return isUntouched(entry) && archived === undefined && removed === undefined;
 }
 
 function isShownExample({ example, removed }: PartRecord): boolean {

@@ -1,4 +1,4 @@
-import { listed, shelfOf } from '../state/find-parts';
+import { isBlankSheet, listed, shelfOf } from '../state/find-parts';
 import { useWide } from '../widgets/wide';
 import { sizesInWords } from '../words/sizes';
 import { to } from './paths';
@@ -16,7 +16,10 @@ interface PartsBesideProps {
 /** At a desk: the newest parts beside the one at hand. */
 export function PartsBeside({ current, from }: PartsBesideProps) {
   if (!useWide(from)) return null;
-  const newest = listed.value.filter(({ part }) => shelfOf(part) === 'bench').slice(0, MOST);
+  const newest = listed.value
+    .filter((one) => one.part.id === current || !isBlankSheet(one))
+    .filter(({ part }) => shelfOf(part) === 'bench')
+    .slice(0, MOST);
   return (
     <nav class="beside" aria-label="Parts">
       <a class="button" href={to.bench()}>

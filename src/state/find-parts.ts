@@ -1,5 +1,6 @@
 import { computed } from '@preact/signals';
 import { decide } from '../core/verdict/conformity';
+import { isUntouched } from '../entry/part-entry';
 import type { PartRecord, Standing, SummaryRecord } from '../store/records';
 import { parts } from './shop';
 import { summaries } from './summaries';
@@ -61,6 +62,16 @@ export function listParts(
 /** All parts, worked out once for each change of them. */
 export const listed = computed(() => listParts(parts.value, summaries.value));
 
+/** A part that was begun and left with nothing typed: it lies in no list, and 'New part' goes on with it. */
+export function isBlankSheet({ part, standing }: Pick<ListedPart, 'part' | 'standing'>): boolean {
+  const { entry, archived, removed } = part;
+  const isPutAway = archived !== undefined || removed !== undefined;
+  return !isPutAway && standing?.read === undefined && isUntouched(entry);
+}
+
+/** True once there is any part to list. */
+export const hasParts = computed(() => listed.value.some((one) => !isBlankSheet(one)));
+
 /** Those of the list that are asked for, in its order. */
 export function findParts(
   all: readonly ListedPart[],
@@ -70,6 +81,7 @@ export function findParts(
   const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
   return all.filter(
     ({ part, standing, at }) =>
+      !isBlankSheet({ part, standing }) &&
       shelfOf(part) === shelf &&
       (state === 'any' || stateOf(standing, level) === state) &&
       (wanted.length === 0 || hasAll(searchText(part, at), wanted)),

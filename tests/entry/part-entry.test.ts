@@ -93,6 +93,7 @@ describe('a part that was begun and left', () => {
     { size: { ...blankPart('mm').size, y: { text: '4', unit: 'mm' as const } } },
     { requirements: [nextRequirement(blankPart('mm'), () => 'one')] },
     { finished: ['top' as const] },
+    { datum: 'back' as const },
     { finish: { text: '', unit: 'µm' as const } },
     { sizeLimits: {} },
     {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { blankPart } from '../../src/entry/part-entry';
 import { type Asked, findParts, listParts, stateOf } from '../../src/state/find-parts';
 import type { PartRecord, Standing } from '../../src/store/records';
 import { part, summary } from '../store/support/samples';
@@ -54,6 +55,20 @@ describe('the list of parts', () => {
     ['block', ['b']],
   ])('is searched for "%s"', (words, ids) => {
     expect(found({ words })).toEqual(ids);
+  });
+
+  it('has none that was begun and left with nothing typed, but any that was put away or read', () => {
+    const blank = { ...part('blank'), entry: blankPart('mm') };
+    const ids = (record: PartRecord, read?: string, shelf: Asked['shelf'] = 'bench') => {
+      const known = new Map([['blank', { ...summary('blank'), standing: standing([], 1, read) }]]);
+      const all = listParts(new Map([['blank', record]]), known);
+      return findParts(all, { ...ALL, shelf }, 0.95).map((one) => one.part.id);
+    };
+    expect(ids(blank)).toEqual([]);
+    expect(ids({ ...blank, entry: { ...blank.entry, job: '7' } })).toEqual(['blank']);
+    expect(ids(blank, '2024-06-09T12:00:00.000Z')).toEqual(['blank']);
+    const at = '2024-05-01T12:00:00.000Z';
+    expect(ids({ ...blank, removed: { at } }, undefined, 'removed')).toEqual(['blank']);
   });
 
   it('is sieved by where the parts stand, and by where they lie', () => {
