@@ -30,10 +30,15 @@ export function beginInspection(part: string, entry: PartEntry): InspectionRecor
 }
 
 /** Adds an inspection of what was read elsewhere. */
-export function addInspection(part: string, setups: readonly SetupEntry[]): InspectionRecord {
+export function addInspection(
+  part: string,
+  setups: readonly SetupEntry[],
+  leftOut: NonNullable<InspectionRecord['leftOut']>,
+): InspectionRecord {
   const inspection: InspectionRecord = {
     ...newRecord(),
     ...{ kind: 'inspection', id: newId(), part, setups },
+    ...(Object.keys(leftOut).length > 0 && { leftOut }),
   };
   putLinks(part, [inspection]);
   return asItIs(inspection);

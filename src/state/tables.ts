@@ -9,7 +9,7 @@ import { FileRefused } from '../exchange/file-refused';
 import type { InspectionRecord, PartRecord } from '../store/records';
 import { workOut } from './answers';
 import { addInspection } from './inspections';
-import { newId } from './shop';
+import { newId, now } from './shop';
 
 /** Every reading of the inspections as a CSV file. */
 export function readingsFile(part: PartRecord, inspections: readonly InspectionRecord[]): File {
@@ -75,7 +75,9 @@ function matchedAs(heading: string, column: Column | 'none' | undefined): Matche
   return matchHeading(`${name.replace(/ \(.*$/, '')} ${unit}`) ?? matchHeading(name);
 }
 
-/** Keeps the readings of a table as a new inspection of the part. */
-export function takeTable(part: string, { setups }: ReadingsRead): InspectionRecord {
-  return addInspection(part, setups);
+/** Keeps the readings of a table as a new inspection of the part; those that the table says were left out stay so. */
+export function takeTable(part: string, { setups, leftOut }: ReadingsRead): InspectionRecord {
+  const at = now();
+  const reasons = [...leftOut].map(([id, why]) => [id, { at, why }] as const);
+  return addInspection(part, setups, Object.fromEntries(reasons));
 }

@@ -20,8 +20,10 @@ const FORMULA = /^["\s]*[=+\-@＝＋－＠]/;
 const NUMBER = /^-?\d+(\.\d+)?(e[+-]?\d+)?$/;
 
 /** What is taken is a record of ours, which goes out again with nothing in it that a spreadsheet runs. */
-function expectTakeable({ setups, count }: TableRead): void {
-  const record = { ...inspection('i', 'p'), setups };
+function expectTakeable({ setups, leftOut, count }: TableRead): void {
+  const at = inspection('i', 'p').made;
+  const reasons = [...leftOut].map(([id, why]) => [id, { at, why }] as const);
+  const record = { ...inspection('i', 'p'), setups, leftOut: Object.fromEntries(reasons) };
   expect(checkRecord(JSON.parse(JSON.stringify(record)))).toMatchObject({ ok: true });
   expect(isWhole(record)).toBe(true);
   const csv = readingsCsv(part('p', '=1'), [record]);

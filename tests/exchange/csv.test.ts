@@ -2,6 +2,8 @@ import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { newItem } from '../../src/entry/instruments';
+import { readingRows } from '../../src/entry/reading-rows';
+import type { SetupEntry } from '../../src/entry/setup-entry';
 import { matchHeading } from '../../src/exchange/csv/columns';
 import { readCsv } from '../../src/exchange/csv/read-csv';
 import { readReadings } from '../../src/exchange/csv/read-readings';
@@ -10,9 +12,10 @@ import { resultsCsv } from '../../src/exchange/csv/results-table';
 import { tableText } from '../../src/exchange/csv/table-text';
 import { writeCsv } from '../../src/exchange/csv/write-csv';
 import { workOut } from '../../src/state/answers';
+import type { InspectionRecord } from '../../src/store/records';
 import { countedIds as ids } from '../entry/support/ids';
 import { assumption, columnSetup, noseSetup } from '../entry/support/setups';
-import { micro } from '../entry/support/typed';
+import { micro, mm } from '../entry/support/typed';
 import { BLOCK, compared } from '../state/support/inspections';
 import { inspection, part } from '../store/support/samples';
 
@@ -133,18 +136,71 @@ describe('readings', () => {
     expect(first[headings.indexOf('reading (µm)')]).toBe('-34');
   });
 
-  it('go out and come in as the same readings', () => {
-    const csv = readingsCsv(part('p', 'Block'), [READINGS]);
-    const [head, ...rows] = readCsv(csv);
+  /** The inspection as it comes back from its own table. */
+  const again = (one: InspectionRecord): InspectionRecord => {
+    const [head, ...rows] = readCsv(readingsCsv(part('p', 'Block'), [one]));
     const columns = head!.cells.map(matchHeading);
     expect(columns).not.toContain(undefined);
-    const read = readReadings(rows, columns, ids());
-    expect(read.problems).toEqual([]);
-    const again = { ...READINGS, setups: read.setups, leftOut: {} };
-    const without = { ...READINGS, leftOut: {} };
-    expect(readingsCsv(part('p', 'Block'), [again])).toBe(
-      readingsCsv(part('p', 'Block'), [without]),
+    const { setups, leftOut, problems } = readReadings(rows, columns, ids());
+    expect(problems).toEqual([]);
+    const reasons = [...leftOut].map(([id, why]) => [id, { at: one.made, why }] as const);
+    return { ...one, setups, leftOut: Object.fromEntries(reasons) };
+  };
+
+  it('go out and come in as the same readings, and what was left out stays left out', () => {
+    const place = { up: mm('5'), across: mm(''), thickness: mm('60.001') };
+    const over = { up: mm('5'), across: mm('7'), reading: micro('-2') };
+    const pair = { faces: ['right', 'left'] as const };
+    const setups: readonly SetupEntry[] = [
+      ...[noseSetup({ right: '-3,25', left: '31' }), columnSetup(), assumption(micro('1'))],
+      {
+        ...{ kind: 'micrometer', id: 'm', ...pair },
+        places: [
+          { id: 'm1', ...place, takenOver: '2024-03-01T14:07:00.000Z' },
+          { id: 'm2', ...place },
+        ],
+      },
+      {
+        ...{ kind: 'over the top', id: 'o', faces: ['top', 'bottom'] },
+        places: [
+          { id: 'o1', ...over },
+          { id: 'o2', ...over },
+        ],
+      },
+    ];
+    const names = [...new Set(readingRows(setups).flatMap(({ leftOutAs }) => leftOutAs))];
+    const reason = fc.oneof(nasty, fc.constantFrom('', ' ', 'a chip', 'beside the rest'));
+    fc.assert(
+      fc.property(fc.subarray(names), reason, (left, why) => {
+        const trimmed = why.trim().replace(/\r\n?/g, '\n');
+        const reasons = left.map((name) => [name, { at: READINGS.made, why: trimmed }] as const);
+        const one = { ...READINGS, setups, leftOut: Object.fromEntries(reasons) };
+        const read = again(one);
+        const counted = (of: InspectionRecord) =>
+          readingRows(of.setups).map(({ leftOutAs }) => {
+            return !leftOutAs.some((name) => Object.hasOwn(of.leftOut ?? {}, name));
+          });
+        expect(counted(read)).toEqual(counted(one));
+        expect(readingsCsv(part('p', 'Block'), [read])).toBe(
+          readingsCsv(part('p', 'Block'), [one]),
+        );
+      }),
     );
+  });
+
+  it('come back with the same answer, whatever was left out', () => {
+    const one = { ...compared('i', '34', '31'), setups: [columnSetup(), assumption(micro('1'))] };
+    const [first] = readingRows(one.setups);
+    const leftOut = { [first!.leftOutAs[1]!]: { at: one.made, why: 'It did not sit' } };
+    for (const inspection of [one, { ...one, leftOut }]) {
+      const widths = ({ answer }: ReturnType<typeof workOut>) =>
+        answer?.findings.map((finding) => finding.fixed && finding.zone.width);
+      expect(widths(workOut(again(inspection), BLOCK))).toEqual(
+        widths(workOut(inspection, BLOCK))?.map((width) =>
+          typeof width === 'number' ? expect.closeTo(width, 9) : width,
+        ),
+      );
+    }
   });
 });
 
@@ -200,6 +256,23 @@ describe('a table from elsewhere', () => {
       { line: 6, message: expect.stringContaining('‘ten’ under ‘height’') },
       { line: 7, message: 'Nothing stands under ‘reading’' },
     ]);
+  });
+
+  it('has a time that is none told, where a reading was taken over', () => {
+    const { setups, problems } = read(
+      'face,up,thickness,taken over from\nright,5,60,2024-03-05\nright,9,60,some day',
+    );
+    expect(setups[0]).toMatchObject({ places: [{ takenOver: '2024-03-05T00:00:00.000Z' }] });
+    expect(problems).toEqual([
+      { line: 3, message: '‘some day’ under ‘taken over from’ is no time' },
+    ]);
+  });
+
+  it('counts a word that is said twice as long as one of the rows does', () => {
+    const rows = (second: string) =>
+      `face,parallel within,left out because\nright,1,warm\nright,1,${second}`;
+    expect(read(rows('')).leftOut.size).toBe(0);
+    expect([...read(rows('also')).leftOut.values()]).toEqual(['also']);
   });
 });
 

@@ -49,7 +49,7 @@ function cellOf(
     case 'takenOver':
       return row.takenOver ?? '';
     case 'leftOut':
-      return row.leftOutAs.flatMap((name) => leftOut[name]?.why ?? [])[0] ?? '';
+      return row.leftOutAs.flatMap((name) => leftOut[name] ?? []).map(reasonOf)[0] ?? '';
     case 'reading':
     case 'thickness':
     case 'within':
@@ -57,6 +57,11 @@ function cellOf(
     default:
       return lengthCell(row[column], COLUMNS[column].unit);
   }
+}
+
+/** Where none was given the cell says so: an empty one would make the reading count. */
+function reasonOf({ why }: { readonly why: string }): string {
+  return why.trim() === '' ? 'no reason given' : why;
 }
 
 function valueColumn({ kind }: ReadingRow): Column {
