@@ -1,4 +1,4 @@
-import { describe, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { minimumZonePlane } from '../../../../src/core/zones/form/flatness';
 import type { FacePoint } from '../../../../src/core/zones/form/points';
 import { manyRandoms, type Random } from '../../support/random';
@@ -84,4 +84,38 @@ it.each([
     deviation: deviation(u, v),
   }));
   verifyCertificate(points, minimumZonePlane(points));
+});
+
+// Two readings of one place: no zone is less wide than they are apart, and this one is no wider.
+it.each([
+  [
+    'places a millionth of a nanometre from others',
+    [
+      [-0.5, -39.5, -4900],
+      [-0.5, -39.4999999999997, -4900],
+      [-0.5, -39.5, -4900.00000000072],
+      [0, -39.244999949, -4899.999999999958],
+      [0, -39.5, -4899.999999999957],
+      [-0.5, -39.5, -4900],
+      [-0.244999949, -39.5, -4900],
+    ],
+    4900.00000000072 - 4900,
+  ],
+  [
+    'places a tenth of a micrometre from others',
+    [
+      [0.25, 0.0001, -4899.999990499214],
+      [0.5, 0, 0.000002336159],
+      [-0.5, -39.1999, -4900.00001],
+      [0.2501, -39.5001, -4900.00001],
+      [0.25, 0, -0.00001],
+      [-0.5, 0, -4899.9999934107655],
+      [0.5, 0, -4900],
+    ],
+    4900.000002336159,
+  ],
+] as const)('the minimum zone is held by two readings of one place: %s', (_, places, apart) => {
+  const points = places.map(([u, v, deviation]) => ({ u, v, deviation }));
+  const { width } = minimumZonePlane(points);
+  expect(width / apart).toBeCloseTo(1, 3);
 });

@@ -59,7 +59,8 @@ export function minimaxFit(columns: Columns, observations: Float64Array): Minima
     const { deviation, factors } = level(problem, reference);
     const index = worstAt(columns, factors, observations);
     const error = errorAt(columns, factors, observations, index);
-    const isLeast = Math.abs(error) <= deviation + rounding;
+    const entering: Member = { index, sign: error < 0 ? -1 : 1 };
+    const isLeast = Math.abs(error) <= deviation + rounding || holds(reference, entering);
     if (isLeast || (deviation <= highest && seen.includes(nameOf(reference)))) {
       const residuals = new Float64Array(observations.length);
       takeOff(columns, factors, observations, residuals);
@@ -68,24 +69,47 @@ export function minimaxFit(columns: Columns, observations: Float64Array): Minima
     if (deviation > highest) seen = [];
     else seen.push(nameOf(reference));
     highest = Math.max(highest, deviation);
-    reference = exchanged(problem, reference, { index, sign: error < 0 ? -1 : 1 });
+    reference = exchanged(problem, reference, entering);
   }
 }
 
+/** The errors of a reference are level: what one of its own is above the deviation is rounding. */
+function holds({ members }: Reference, { index, sign }: Member): boolean {
+  return members.some((member) => member.index === index && member.sign === sign);
+}
+
 function exchanged(problem: FitProblem, reference: Reference, entering: Member): Reference {
-  const { members, inverse } = reference;
+  const after = reference.members.slice();
+  after[leaving(reference, pullsOf(problem, reference, entering))] = entering;
+  return referenceOf(problem, after);
+}
+
+/** Part of the terms of a pull below which it is what their rounding leaves. */
+const NO_PULL = 1e-12;
+
+/**
+ * What each multiplier of the reference loses for one unit of that of the member that enters; they
+ * come to 1. A pull that is only rounding is 0, unless all are: the member that it belongs to may
+ * not leave, for the others and the one that enters would not hold a fit.
+ */
+function pullsOf({ columns }: FitProblem, { members, inverse }: Reference, entering: Member) {
   const size = members.length;
   const row: number[] = [];
-  appendRow(problem.columns, entering, row);
+  appendRow(columns, entering, row);
   const pulls: number[] = [];
+  const sure: number[] = [];
   for (let i = 0; i < size; i += 1) {
     let pull = 0;
-    for (let j = 0; j < size; j += 1) pull += inverse[j * size + i]! * row[j]!;
+    let terms = 0;
+    for (let j = 0; j < size; j += 1) {
+      const term = inverse[j * size + i]! * row[j]!;
+      pull += term;
+      terms += Math.abs(term);
+    }
     pulls.push(pull);
+    sure.push(Math.abs(pull) > NO_PULL * terms ? pull : 0);
   }
-  const after = members.slice();
-  after[leaving(reference, pulls)] = entering;
-  return referenceOf(problem, after);
+  return sure.some((pull) => pull > 0) ? sure : pulls;
 }
 
 function contactsOf({ members, inverse }: Reference): MinimaxFit['contacts'] {
