@@ -42,13 +42,18 @@ export function newSetup(
       };
     }
     case 'micrometer':
-      return { kind, id, faces, places: [newPlace(units, newId), newPlace(units, newId)] };
+      return { kind, id, faces, places: newPlaces(faces.includes(base) ? 3 : 2, units, newId) };
     case 'over the top':
     case 'face map':
       return { kind, id, faces, places: [] };
     case 'assumed parallel':
       return { kind, id, faces, within: blank(smallUnit(units.size)) };
   }
+}
+
+/** Two heights show how a standing pair tapers; lying faces can lean to each other any way, which takes three. */
+function newPlaces(count: number, units: EntryUnits, newId: NewId): readonly MicrometerPlace[] {
+  return Array.from({ length: count }, () => newPlace(units, newId));
 }
 
 /** A place for the micrometer, still empty. */

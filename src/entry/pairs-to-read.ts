@@ -29,7 +29,10 @@ export function pairsToRead(
 }
 
 /** The faces that are to be flat, each once with the one opposite: to be mapped, the first of the pair upward. */
-export function facesToMap({ datum, flatness = [] }: PartEntry): readonly PairToRead[] {
+export function facesToMap({
+  datum,
+  flatness = [],
+}: Pick<PartEntry, 'datum' | 'flatness'>): readonly PairToRead[] {
   const faces = [...new Set(flatness.map(({ face }) => face))];
   return faces.map((face) => ({ faces: [face, oppositeFace(face)], base: datum }));
 }

@@ -1,9 +1,9 @@
 import { METHOD } from '../core/inspection/method';
 import type { SaidFinding } from '../core/inspection/said';
 import { readAgain } from '../entry/new-setup';
-import { facesToMap, isUpright, pairsToRead } from '../entry/pairs-to-read';
 import type { PartEntry } from '../entry/part-entry';
 import type { SetupEntry } from '../entry/setup-entry';
+import { waysToBegin } from '../entry/ways-to-begin';
 import type { InspectionRecord, PartRecord } from '../store/records';
 import { asItIs, chain, type Link, latestInspection, putLinks, showLinks } from './chain';
 import { newSetupWithKit, withKitInUse } from './kit-in-use';
@@ -44,15 +44,8 @@ export function addInspection(
   return asItIs(inspection);
 }
 
-/** A nose comparator on each upright pair that the drawing asks about, and a map of each face that is to be flat. */
 function firstSetups(entry: PartEntry): readonly SetupEntry[] {
-  const maps = facesToMap(entry);
-  const isFlatOnly = maps.length > 0 && entry.requirements.length === 0;
-  const upright = isFlatOnly ? [] : pairsToRead(entry).filter(isUpright);
-  return [
-    ...upright.map((pair) => newSetupWithKit('nose comparator', pair)),
-    ...maps.map((pair) => newSetupWithKit('face map', pair)),
-  ];
+  return waysToBegin(entry, shop.value.kit).map(({ kind, pair }) => newSetupWithKit(kind, pair));
 }
 
 /** Finishes the readings: from now on they are worked out with the part and the kit as they are now. */

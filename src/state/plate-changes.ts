@@ -1,3 +1,4 @@
+import { withWay } from '../entry/make-way';
 import type { PairToRead } from '../entry/pairs-to-read';
 import type { SetupEntry, SetupKind } from '../entry/setup-entry';
 import type { InspectionRecord } from '../store/records';
@@ -54,7 +55,10 @@ export function changeSetup<S extends SetupEntry>(
   );
 }
 
-/** Adds a setup of each kind for a pair of faces, changed by `then` where it is given. */
+/**
+ * Adds a setup of each kind for a pair of faces, changed by `then` where it is given. Empty ones that
+ * nobody has touched make way for what is chosen instead of them.
+ */
 export function addSetups(
   inspection: InspectionRecord,
   kinds: readonly SetupKind[],
@@ -62,7 +66,13 @@ export function addSetups(
   then: (setup: SetupEntry) => SetupEntry = (setup) => setup,
 ): void {
   const added = kinds.map((kind) => then(newSetupWithKit(kind, pair)));
-  changeSetups(inspection, (setups) => [...setups, ...added]);
+  changeSetups(inspection, (setups) => withWay(setups, added, freshLike));
+}
+
+/** The setup as it would be if it were new by now. */
+function freshLike(setup: SetupEntry): SetupEntry {
+  const { kind, faces } = setup;
+  return newSetupWithKit(kind, { faces, base: 'base' in setup ? setup.base : faces[1] });
 }
 
 /** Takes a reading out of the reckoning. What was typed stays, and so does the reason. */

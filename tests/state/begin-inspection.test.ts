@@ -17,13 +17,17 @@ beforeEach(startAfresh);
 const faces = ({ setups }: InspectionRecord) => setups.map(({ faces: [one] }) => one);
 
 describe('the first inspection of a part', () => {
-  it('has an empty comparator for each upright pair that the drawing asks about', async () => {
+  it('has an empty sheet for each pair that the drawing asks about, by what it asks', async () => {
     await openChain('p');
     const requirements = [asked('back', 'bottom'), asked('top', 'bottom'), asked('right', 'left')];
     const begun = beginInspection('p', { ...ENTRY, requirements });
     expect(begun).toMatchObject({ kind: 'inspection', part: 'p', format: FORMAT });
-    expect(begun.setups.map(({ kind }) => kind)).toEqual(['nose comparator', 'nose comparator']);
-    expect(faces(begun)).toEqual(['back', 'right']);
+    expect(begun.setups.map(({ kind }) => kind)).toEqual([
+      'nose comparator',
+      'micrometer',
+      'micrometer',
+    ]);
+    expect(faces(begun)).toEqual(['back', 'top', 'right']);
     expect(chain.value?.links).toEqual([begun]);
     await saving('saved');
     expect((await loadChain('p')).records).toEqual([begun]);

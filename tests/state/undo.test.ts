@@ -4,7 +4,14 @@ import { withReading } from '../../src/entry/placings';
 import type { NoseComparatorSetup } from '../../src/entry/setup-entry';
 import { chain, openChain } from '../../src/state/chain';
 import { closeInspection } from '../../src/state/inspections';
-import { changeSetup, changeSetups, leaveOut, putBack, undo } from '../../src/state/plate-changes';
+import {
+  addSetups,
+  changeSetup,
+  changeSetups,
+  leaveOut,
+  putBack,
+  undo,
+} from '../../src/state/plate-changes';
 import { shop } from '../../src/state/shop';
 import { switchUnits } from '../../src/state/switch-units';
 import { stepsBack } from '../../src/state/undo';
@@ -31,6 +38,7 @@ const type = (placing: 'on right' | 'on left', text: string) =>
     withReading(setup, placing, text),
   );
 const wait = (ms: number) => vi.setSystemTime(Date.now() + ms);
+const kinds = () => now().setups.map(({ kind }) => kind);
 const texts = () =>
   now().setups.flatMap((setup) =>
     setup.kind === 'nose comparator' ? setup.placings.map(({ reading }) => reading.text) : [],
@@ -70,6 +78,16 @@ describe('the last change at the plate is taken back', () => {
     expect(now().setups).toEqual([]);
     undo(START);
     expect(now().setups).toEqual(START.setups);
+  });
+
+  it('an empty sheet that made way for another way of reading', () => {
+    type('on right', '3');
+    addSetups(START, ['column'], { faces: ['right', 'left'], base: 'bottom' });
+    expect(kinds()).toEqual(['nose comparator', 'column']);
+    addSetups(START, ['nose comparator'], { faces: ['left', 'right'], base: 'bottom' });
+    expect(kinds()).toEqual(['nose comparator', 'nose comparator']);
+    undo(START);
+    expect(kinds()).toEqual(['nose comparator', 'column']);
   });
 
   it('a dozen times and more, each exactly as it was', () => {
