@@ -9,6 +9,7 @@ import { Notices } from './screens/notices';
 import { ROUTES } from './screens/paths';
 import { ScreenBoundary } from './screens/screen-boundary';
 import { Keypad } from './widgets/keypad/keypad';
+import { arriveAtEntry } from './widgets/scroll-places';
 
 // The bench is there at once; the other screens come after it, and all of them are kept for offline use.
 const SCREENS = (Object.keys(loadScreen) as (keyof typeof loadScreen)[]).map((name) => ({
@@ -21,11 +22,12 @@ function Lost() {
 }
 
 /**
- * Takes the focus off a screen that is about to go. With the focus still in it, the browser would lay
+ * Says where one has come to, and takes the focus off a screen that is about to go. With the focus still in it, the browser would lay
  * out the old and the new screen together before it takes the old one away.
  */
-function FocusLeaves() {
-  const { path } = useLocation();
+function ScreenGoes() {
+  const { path, url } = useLocation();
+  useMemo(arriveAtEntry, [url]);
   useMemo(() => {
     if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
   }, [path]);
@@ -36,7 +38,7 @@ function FocusLeaves() {
 export function App() {
   return (
     <LocationProvider>
-      <FocusLeaves />
+      <ScreenGoes />
       <ScreenBoundary>
         <Router>
           <Route path={ROUTES.bench} component={BenchScreen} />

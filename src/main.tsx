@@ -8,12 +8,14 @@ import { openShop } from './state/shop';
 import { offlineReady } from './updates';
 import { listenToGauge } from './widgets/gauge-cable';
 import { inItsTurn } from './widgets/in-its-turn';
+import { noteScrollPlaces } from './widgets/scroll-places';
 import './widgets/styles.css';
 
 const root = document.getElementById('app');
 if (root === null) throw new Error('The page has no place for the app');
 options.debounceRendering = inItsTurn;
 listenToGauge();
+noteScrollPlaces();
 void openShop();
 followOtherWindows();
 askBeforeLeaving();

@@ -15,12 +15,13 @@ export interface WayToBegin {
  * the thickness of each pair that is to be parallel, and a map of each face that is to be flat.
  */
 export function waysToBegin(
-  { datum, requirements, flatness }: Pick<PartEntry, 'datum' | 'requirements' | 'flatness'>,
+  entry: Pick<PartEntry, 'datum' | 'requirements' | 'flatness'>,
   kit: KitEntry,
 ): readonly WayToBegin[] {
+  const { datum, requirements } = entry;
   const parallel = requirements.filter(({ face, datum }) => areOpposite(face, datum));
   const square = requirements.filter(({ face, datum }) => !areOpposite(face, datum));
-  const maps = facesToMap({ datum, flatness });
+  const maps = facesToMap(entry);
   const isSquarenessAsked = square.length > 0 || (parallel.length === 0 && maps.length === 0);
   const upright = isSquarenessAsked ? pairsToRead({ datum, requirements: square }) : [];
   return [

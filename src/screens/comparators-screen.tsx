@@ -11,6 +11,7 @@ import type { ChartData } from '../widgets/charts/chart-data';
 import { HistoryChart } from '../widgets/charts/history-chart';
 import { Page } from '../widgets/page';
 import { limitsInWords, movedInWords } from '../words/comparators';
+import { LEAN_OVER } from '../words/leans';
 import { withDoubt } from '../words/numbers';
 import { day, moment } from '../words/time';
 import { useGatheredFinds } from './gathered-finds';
@@ -37,11 +38,12 @@ export function ComparatorsScreen() {
 
 function ComparatorSheet({ history }: { readonly history: ComparatorHistory }) {
   const { name, title, kind } = history;
-  const { deviation } = shop.value.units;
-  const run = currentRun(history);
+  const { deviation, size } = shop.value.units;
+  const over = LEAN_OVER[size];
+  const run = currentRun(history, over.length);
   const data = useMemo(
     () => chartOf(run, deviation),
-    [run.points.length, run.points.at(-1)?.at, run.setAnew, deviation],
+    [run.points.length, run.points.at(-1)?.at, run.setAnew, deviation, over],
   );
   return (
     <section class="sheet" aria-label={title}>
@@ -49,7 +51,7 @@ function ComparatorSheet({ history }: { readonly history: ComparatorHistory }) {
       <p class="soft small">
         {kind === 'zero'
           ? 'What it would show on a truly square block, at each check.'
-          : 'How the column leans over 100 mm, at each check.'}
+          : `How the column leans ${over.name}, at each check.`}
       </p>
       <Health run={run} />
       {run.points.length > 0 && (

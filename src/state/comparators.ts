@@ -4,6 +4,7 @@ import { type RunSignal, runSignals } from '../core/statistics/run-rules';
 import type { FoundComparator } from '../store/found';
 import type { PartRecord } from '../store/records';
 import { found } from './found';
+import { LEAN_KEPT_OVER } from './found-in';
 import { parts, shop } from './shop';
 
 /** What one inspection found of a comparator: its zero, or the lean of its column. */
@@ -60,9 +61,18 @@ export interface ComparatorRun {
   readonly setAnew: string | undefined;
 }
 
-export function currentRun({ name, points: all }: ComparatorHistory): ComparatorRun {
+/** The run as it goes on; a lean is told over `length` mm. */
+export function currentRun(
+  { name, kind, points: all }: ComparatorHistory,
+  length = LEAN_KEPT_OVER,
+): ComparatorRun {
   const setAnew = shop.value.setAnew?.[name]?.at(-1);
-  const points = all.filter(({ at }) => setAnew === undefined || at > setAnew);
+  const times = kind === 'lean' ? length / LEAN_KEPT_OVER : 1;
+  const points = all
+    .filter(({ at }) => setAnew === undefined || at > setAnew)
+    .map((point) => {
+      return { ...point, value: point.value * times, expanded: point.expanded * times };
+    });
   const values = points.map(({ value }) => value);
   const chart = chartOfUsual(values);
   const signals = chart === undefined ? [] : runSignals(values, chart);

@@ -8,8 +8,8 @@ import { workOutFlat } from './answers';
 import type { Link } from './chain';
 import { workOutcome } from './outcomes';
 
-/** A lean is told over this length, mm. */
-const LEAN_OVER = 100;
+/** A lean is kept over this length, mm. */
+export const LEAN_KEPT_OVER = 100;
 
 /** What a finished inspection, or one that fixes all that is asked, says of its comparators. */
 export function comparatorsIn(
@@ -25,7 +25,7 @@ export function comparatorsIn(
     const id = kind === 'zero' ? comparator.setting : comparator.column;
     const setup = inspection.setups.find((one) => one.id === id);
     if (estimate === undefined || setup === undefined) return [];
-    const told = scaledEstimate(estimate, kind === 'lean' ? LEAN_OVER : 1);
+    const told = scaledEstimate(estimate, kind === 'lean' ? LEAN_KEPT_OVER : 1);
     const at = inspection.closed?.at ?? inspection.made;
     const found = { at, inspection: inspection.id, kind, ...filedAs(setup) };
     return [{ ...found, value: told.value, expanded: expanded(told) }];

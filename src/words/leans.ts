@@ -17,3 +17,9 @@ export function taperInWords(base: Face, estimate: Pick<Estimate, 'value'>): str
   if (Math.abs(estimate.value) < NOTHING) return 'No taper';
   return `Thicker towards the ${estimate.value > 0 ? oppositeFace(base) : base}`;
 }
+
+/** The length, mm, that the lean of a column is told over, by the unit of sizes. */
+export const LEAN_OVER = {
+  mm: { length: 100, name: 'per 100 mm' },
+  in: { length: 25.4, name: 'per inch' },
+} as const;

@@ -23,6 +23,25 @@ test('turned on all four sides, one setting needs no word on the taper', async (
   await expect(page.getByRole('region', { name: 'The comparator itself' })).toContainText('2.00 ±');
 });
 
+test('an empty sheet makes way for another way of reading, which can be taken back', async ({
+  page,
+}) => {
+  const [nose, column] = ['Nose comparator', 'Column'].map((way) =>
+    page.getByRole('region', { name: `${way}: right and left`, exact: false }),
+  );
+  await expect(nose!).toBeVisible();
+  await page.getByRole('button', { name: 'Column', exact: true }).tap();
+  await expect(column!).toBeVisible();
+  await expect(nose!).toHaveCount(0);
+  await page.getByRole('button', { name: /^Undo/ }).tap();
+  await expect(nose!).toBeVisible();
+  await expect(column!).toHaveCount(0);
+  await type(page, 'Nose height', '6');
+  await page.getByRole('button', { name: 'Column', exact: true }).tap();
+  await expect(nose!).toBeVisible();
+  await expect(column!).toBeVisible();
+});
+
 test('a wild seating is named, left out in one tap, and put back', async ({ page }) => {
   await readBothSides(page, { nose: '6', indicator: '80', right: '34', left: '31' });
   await takeAsParallel(page, '0.1');
@@ -52,7 +71,6 @@ test('a wild seating is named, left out in one tap, and put back', async ({ page
 test('a column with three heights shows the form, and the verdict takes it in', async ({
   page,
 }) => {
-  await page.getByRole('button', { name: 'Remove Nose comparator' }).tap();
   await page.getByRole('button', { name: 'Column', exact: true }).tap();
   await page.getByRole('button', { name: 'Add a height' }).tap();
   for (const [row, height] of [

@@ -18,6 +18,7 @@ test('what is read, and what is found, can be asked about at its place', async (
   await readBothSides(page, { nose: '6', indicator: '80', right: '34', left: '31' });
   await takeAsParallel(page, '0.1');
   await ask(page, 'What am I saying here?', /the wrong side is blamed/);
+  await page.getByText('More ways for right and left').tap();
   for (const [way, question, answer] of [
     ['Nose comparator, on all four sides', 'Why all four sides?', /sum to 360°/],
     ['Column', 'What is a column?', /leans a little itself/],

@@ -6,13 +6,18 @@ import { withWay } from '../../src/entry/make-way';
 import { newSetup } from '../../src/entry/new-setup';
 import { onAllFourSides, seatAgain } from '../../src/entry/placings';
 import { readWithItem } from '../../src/entry/read-with';
-import type { ColumnSetup, NoseComparatorSetup, SetupEntry } from '../../src/entry/setup-entry';
+import type {
+  ColumnSetup,
+  NoseComparatorSetup,
+  SetupEntry,
+  SetupKind,
+} from '../../src/entry/setup-entry';
 import { countedIds } from './support/ids';
 
 const newId = countedIds();
-const fresh = (kind: SetupEntry['kind'], faces: readonly [Face, Face], base: Face): SetupEntry =>
+const fresh = (kind: SetupKind, faces: readonly [Face, Face], base: Face): SetupEntry =>
   newSetup(kind, faces, base, { size: 'mm', reading: 'µm' }, newId);
-const standing = (kind: SetupEntry['kind']) => fresh(kind, ['right', 'left'], 'bottom');
+const standing = (kind: SetupKind) => fresh(kind, ['right', 'left'], 'bottom');
 const add = (setups: readonly SetupEntry[], ...added: readonly SetupEntry[]) =>
   withWay(setups, added, ({ kind, faces, ...rest }) =>
     fresh(kind, faces, 'base' in rest ? rest.base : faces[1]),
@@ -62,8 +67,11 @@ describe('an empty sheet that nobody has touched', () => {
 });
 
 describe('a sheet that anything was typed in', () => {
-  const kinds = fc.constantFrom<SetupEntry['kind']>(
-    ...['nose comparator', 'column', 'micrometer', 'assumed parallel'],
+  const kinds = fc.constantFrom<SetupKind>(
+    'nose comparator',
+    'column',
+    'micrometer',
+    'assumed parallel',
   );
 
   it('stays as it is, whatever is chosen', () => {

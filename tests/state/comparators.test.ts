@@ -6,6 +6,7 @@ import { openShop, setAnew, shop, takeBackSetAnew } from '../../src/state/shop';
 import { summaries } from '../../src/state/summaries';
 import type { InspectionRecord } from '../../src/store/records';
 import { save } from '../../src/store/shop-store';
+import { columnSetup } from '../entry/support/setups';
 import { part } from '../store/support/samples';
 import { saving, startAfresh } from './support/fresh';
 import { BLOCK, compared } from './support/inspections';
@@ -89,4 +90,32 @@ it('readings that are still open and fix less than is asked say nothing of the c
   const word = compared('i', '34', '31').setups.slice(0, 1);
   expect(comparatorsIn({ ...compared('i', '34', '31'), setups: word }, BLOCK)).toEqual([]);
   expect(comparatorsIn(compared('i', '34', '31'), BLOCK)).toHaveLength(1);
+});
+
+it('the lean of a column is told over the length asked for, with the same limits and signals', async () => {
+  const leaning = (hour: number): InspectionRecord => {
+    const read = at(hour, 3);
+    return { ...read, setups: [...read.setups.slice(1), columnSetup()] };
+  };
+  const history = await gather(leaning(8), leaning(9));
+  // Up the right 27 µm over 70 mm, up the left 17: the mean is the column's own, as the sides are taken as parallel.
+  const slope = 22 / 70;
+  expect(history).toMatchObject({ kind: 'lean' });
+  for (const [length, lean] of [
+    [100, slope * 100],
+    [25.4, slope * 25.4],
+  ] as const) {
+    const { points, chart } = currentRun(history, length);
+    expect(points.map(({ value }) => value)).toEqual([0, 1].map(() => expect.closeTo(lean, 6)));
+    expect(chart?.centre).toBeCloseTo(lean, 6);
+    expect(points[0]!.expanded / points[0]!.value).toBeCloseTo(
+      history.points[0]!.expanded / history.points[0]!.value,
+      9,
+    );
+  }
+});
+
+it('a zero is told as it is, whatever length a lean is told over', async () => {
+  const history = await gather(at(8, 3));
+  expect(currentRun(history, 25.4).points).toEqual(history.points);
 });

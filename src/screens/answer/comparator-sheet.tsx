@@ -6,6 +6,7 @@ import type { SetupEntry } from '../../entry/setup-entry';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { pairName } from '../../words/faces';
+import { LEAN_OVER } from '../../words/leans';
 import { withDoubt } from '../../words/numbers';
 import { Working } from './working';
 
@@ -31,12 +32,6 @@ interface ComparatorProps {
   readonly comparator: ComparatorAnswer;
   readonly inspection: InspectionRecord;
 }
-
-/** The length, mm, that a column's lean is told over, by the unit of sizes. */
-const LEAN_OVER = {
-  mm: { length: 100, name: 'per 100 mm' },
-  in: { length: 25.4, name: 'per inch' },
-} as const;
 
 function Comparator({ comparator, inspection }: ComparatorProps) {
   const { deviation, size } = shop.value.units;

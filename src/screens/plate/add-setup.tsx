@@ -15,13 +15,16 @@ interface Way {
   readonly fourSides?: boolean;
 }
 
-const UPRIGHT_WAYS: readonly Way[] = [
+const COMMON: readonly Way[] = [
   { name: 'Nose comparator', kinds: ['nose comparator'] },
-  { name: 'Nose comparator and micrometer', kinds: ['nose comparator', 'micrometer'] },
-  { name: 'Nose comparator, on all four sides', kinds: ['nose comparator'], fourSides: true },
   { name: 'Column', kinds: ['column'] },
   { name: 'Micrometer', kinds: ['micrometer'] },
   { name: 'Take as parallel', kinds: ['assumed parallel'] },
+];
+
+const OF_BOTH: readonly Way[] = [
+  { name: 'Nose comparator and micrometer', kinds: ['nose comparator', 'micrometer'] },
+  { name: 'Nose comparator, on all four sides', kinds: ['nose comparator'], fourSides: true },
 ];
 
 const MAPS: readonly Way[] = [{ name: 'Map of the face, on jacks', kinds: ['face map'] }];
@@ -38,7 +41,10 @@ interface AddSetupProps {
   readonly inspection: InspectionRecord;
 }
 
-/** The ways to read each pair of faces that the drawing asks about, by what is to hand. */
+/**
+ * The ways to read each pair of faces that the drawing asks about, by what is to hand. Each pair is
+ * folded away but the first, and in it what is not read often.
+ */
 export function AddSetup({ entry, inspection }: AddSetupProps) {
   const add = ({ kinds, fourSides }: Way, pair: PairToRead) =>
     addSetups(
@@ -52,27 +58,43 @@ export function AddSetup({ entry, inspection }: AddSetupProps) {
   return (
     <section class="sheet" aria-labelledby="add-heading">
       <h3 id="add-heading">Add a way of reading</h3>
-      {pairsToRead(entry).map((pair) => {
-        const [ways, rare] = isUpright(pair) ? [UPRIGHT_WAYS, FACE_WAYS] : [LYING_WAYS, []];
-        return (
-          <fieldset key={`${pair.faces[0]} ${pair.base}`} class="stack">
-            <legend class="small soft">{headingOf(pair)}</legend>
-            <Buttons ways={ways} onAdd={(way) => add(way, pair)} />
-            {rare.length > 0 && (
-              <Fold summary={`Form of the ${pair.faces[0]}`}>
-                <Buttons ways={rare} onAdd={(way) => add(way, pair)} />
-              </Fold>
-            )}
-          </fieldset>
-        );
-      })}
-      {facesToMap(entry).map((pair) => (
-        <fieldset key={`map ${pair.faces[0]}`} class="stack">
-          <legend class="small soft">Flatness of the {pair.faces[0]}</legend>
+      {pairsToRead(entry).map((pair, index) => (
+        <Fold key={`${pair.faces[0]} ${pair.base}`} summary={headingOf(pair)} open={index === 0}>
+          <div class="stack">
+            <WaysOf pair={pair} onAdd={(way) => add(way, pair)} />
+          </div>
+        </Fold>
+      ))}
+      {facesToMap(entry).map((pair, index) => (
+        <Fold
+          key={`map ${pair.faces[0]}`}
+          summary={`Flatness of the ${pair.faces[0]}`}
+          open={index === 0 && entry.requirements.length === 0}
+        >
           <Buttons ways={MAPS} onAdd={(way) => add(way, pair)} />
-        </fieldset>
+        </Fold>
       ))}
     </section>
+  );
+}
+
+interface WaysOfProps {
+  readonly pair: PairToRead;
+  readonly onAdd: (way: Way) => void;
+}
+
+function WaysOf({ pair, onAdd }: WaysOfProps) {
+  if (!isUpright(pair)) return <Buttons ways={LYING_WAYS} onAdd={onAdd} />;
+  return (
+    <>
+      <Buttons ways={COMMON} onAdd={onAdd} />
+      <Fold summary={`More ways for ${pairName(pair.faces)}`}>
+        <Buttons ways={OF_BOTH} onAdd={onAdd} />
+      </Fold>
+      <Fold summary={`Form of the ${pair.faces[0]}`}>
+        <Buttons ways={FACE_WAYS} onAdd={onAdd} />
+      </Fold>
+    </>
   );
 }
 
