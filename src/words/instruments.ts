@@ -1,3 +1,4 @@
+import type { InstrumentFigure } from '../entry/changed-in-drawer';
 import {
   abrasiveName,
   type DrawerItem,
@@ -26,4 +27,23 @@ export function plusInWords(plus: PlusMeans): string {
   return plus === 'pushed in'
     ? 'Plus is plunger pushed in.'
     : 'This indicator counts the other way: plus on its dial is plunger let out. Type what the dial shows; the sign is turned for you.';
+}
+
+const FIGURES: Readonly<Record<InstrumentFigure, string>> = {
+  name: 'what it is called',
+  indicatorResolution: 'the smallest step read',
+  indicatorError: 'the most it is off',
+  micrometerResolution: 'the smallest step read',
+  micrometerError: 'the most it is off',
+  lever: 'plunger or lever',
+  leverAngle: 'the angle of its lever',
+  leverWithin: 'how well that angle is known',
+  range: 'how far it travels',
+  plus: 'which way it counts',
+};
+
+/** That an instrument is otherwise in the drawer than it was read with, and what of it. */
+export function changedInWords(name: string, figures: readonly InstrumentFigure[]): string {
+  const what = figures.map((figure) => FIGURES[figure]).join(', ');
+  return `${name} has been changed in the drawer since: ${what}. These readings go by what was known of it before.`;
 }

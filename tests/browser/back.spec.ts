@@ -19,19 +19,21 @@ async function thirtyParts(page: Page): Promise<void> {
 }
 
 const keysOfParts = (stored: object) => Object.keys(stored).filter((key) => /^part\//.test(key));
+const scrollDown = (page: Page, top: number) =>
+  page.evaluate((to) => scrollTo({ top: to, behavior: 'instant' }), top);
 const scrolledTo = (page: Page) => page.evaluate(() => Math.round(scrollY));
 
 test('back and forward return to where one was, and a link leads to the top', async ({ page }) => {
   await thirtyParts(page);
   const block = page.getByRole('link', { name: /^Block 17/ });
-  await block.evaluate((link) => link.scrollIntoView({ block: 'center' }));
+  await block.evaluate((link) => link.scrollIntoView({ block: 'center', behavior: 'instant' }));
   const onBench = await scrolledTo(page);
   expect(onBench).toBeGreaterThan(500);
   await block.tap();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Block 17');
-  expect(await scrolledTo(page)).toBe(0);
+  await expect.poll(() => scrolledTo(page)).toBe(0);
   await press(page.getByRole('link', { name: 'Change' }));
-  await page.evaluate(() => scrollTo(0, 300));
+  await scrollDown(page, 300);
   await page.goBack();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Block 17');
   await page.goBack();
@@ -45,7 +47,7 @@ test('back and forward return to where one was, and a link leads to the top', as
 
 test('whoever scrolls on the way back is left where he is', async ({ page }) => {
   await thirtyParts(page);
-  await page.evaluate(() => scrollTo(0, 1000));
+  await scrollDown(page, 1000);
   await page.getByRole('link', { name: 'Kit' }).tap();
   await expect(page.getByRole('heading', { level: 1 })).not.toHaveText('Highedge');
   await page.goBack();

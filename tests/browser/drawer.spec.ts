@@ -60,3 +60,34 @@ test('another kit is one tap at the plate, and what was read stays as it was rea
   await expect(sides(page)).toContainText('Right leans out at the top');
   await expect(page.locator('.setup').first()).toContainText('Read with: Tall, Dial 3');
 });
+
+test('an instrument that was changed in the drawer since is said, and taken over in one tap', async ({
+  page,
+}) => {
+  await keepTurnedIndicator(page);
+  await describePart(page, { name: 'Trial block', size: ['60', '40', '90'], within: '0.005' });
+  await page.getByRole('button', { name: 'Take readings' }).tap();
+  await readBothSides(page, { nose: '6', indicator: '80', right: '-34', left: '-31' });
+  await takeAsParallel(page, '1');
+  await expect(sides(page)).toContainText('Right leans out at the top');
+  const plate = page.url();
+  await page.goto('/drawer');
+  await kind(page, 'Indicator').getByRole('radio', { name: 'Pushed in' }).check();
+  await page.goto(plate);
+  const setup = page.locator('.setup').first();
+  await expect(setup).toContainText(
+    'Dial 3 has been changed in the drawer since: which way it counts',
+  );
+  await expect(setup).toContainText('plus on its dial is plunger let out');
+  await expect(sides(page)).toContainText('Right leans out at the top');
+  const takeOver = setup.getByRole('button', { name: 'Take it as it is in the drawer now' });
+  await takeOver.tap();
+  await expect(takeOver).toHaveCount(0);
+  await expect(sides(page)).toContainText('Right leans in at the top');
+  await page.getByRole('main').getByRole('button', { name: 'Undo' }).tap();
+  await expect(sides(page)).toContainText('Right leans out at the top');
+  await page.getByRole('button', { name: 'Finish these readings' }).tap();
+  await expect(page.getByText('Finished.')).toBeVisible();
+  await expect(takeOver).toHaveCount(0);
+  await expect(setup).toContainText('plus on its dial is plunger let out');
+});

@@ -30,7 +30,7 @@ export function Help({ topics }: { readonly topics: readonly HelpTopic[] }) {
             aria-label={HELP[topic]}
             onClick={() => ask(asked === topic ? undefined : topic)}
           >
-            {HELP[topic].slice(opening.length)}
+            {opening ? HELP[topic].slice(opening.length, -1) : HELP[topic]}
           </button>
         ))}
       </div>

@@ -6,7 +6,7 @@ import { addSetups } from '../../state/plate-changes';
 import { newId } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { Fold } from '../../widgets/fold';
-import { pairName } from '../../words/faces';
+import { faceLabel, pairName } from '../../words/faces';
 
 /** A way to read a pair: what lies on the bench, and the setups that it makes. */
 interface Way {
@@ -115,7 +115,7 @@ function Buttons({ ways, onAdd }: ButtonsProps) {
   );
 }
 
-function headingOf(pair: PairToRead): string {
-  const name = pairName(pair.faces);
-  return isUpright(pair) ? `Between ${name}, standing on the ${pair.base}` : `Between ${name}`;
+function headingOf({ faces: [one, other], base }: PairToRead): string {
+  const name = `${faceLabel(one)} and ${other}`;
+  return isUpright({ faces: [one, other], base }) ? `${name}, on the ${base}` : name;
 }

@@ -1,3 +1,4 @@
+import { changedInDrawer } from '../../entry/changed-in-drawer';
 import { fieldKey } from '../../entry/field-keys';
 import type { DrawerItem } from '../../entry/instruments';
 import type { Problems } from '../../entry/problems';
@@ -14,7 +15,7 @@ import { PlusOfDial } from '../../widgets/drawings/plus-of-dial';
 import { FieldMessage } from '../../widgets/field-message';
 import { Fold } from '../../widgets/fold';
 import { SelectField } from '../../widgets/select-field';
-import { itemLabel, KIND_NAMES, plusInWords } from '../../words/instruments';
+import { changedInWords, itemLabel, KIND_NAMES, plusInWords } from '../../words/instruments';
 
 interface ReadWithProps<S extends SetupEntry> {
   readonly setup: S;
@@ -43,6 +44,7 @@ export function ReadWith<S extends SetupEntry>(props: ReadWithProps<S>) {
           </div>
         </Fold>
       )}
+      {!locked && parts.map((part) => <Changed key={part.kind} {...props} part={part} />)}
       <FieldMessage id={`${key}-message`} problem={problems.get(key)} />
     </>
   );
@@ -89,6 +91,26 @@ function PartChoice<S extends SetupEntry>({ setup, part, onChange }: PartChoiceP
         if (item !== undefined || id === '') onChange((now) => readWithItem(now, kind, item));
       }}
     />
+  );
+}
+
+/** Says that an instrument is otherwise in the drawer by now, and takes it over as it is there. */
+function Changed<S extends SetupEntry>({ part, onChange }: PartChoiceProps<S>) {
+  const { kind, chosen } = part;
+  const item = choicesOf(kind).find(({ id }) => id === chosen?.id);
+  const figures = item && chosen ? changedInDrawer(chosen, item) : [];
+  if (item === undefined || figures.length === 0) return null;
+  return (
+    <div class="note stack">
+      <p>{changedInWords(chosen?.name.trim() || KIND_NAMES[kind], figures)}</p>
+      <button
+        type="button"
+        class="button"
+        onClick={() => onChange((now) => readWithItem(now, kind, item))}
+      >
+        Take it as it is in the drawer now
+      </button>
+    </div>
   );
 }
 
