@@ -87,9 +87,9 @@ export function readAgain(setup: SetupEntry, newId: NewId, worked?: Face): Setup
       return {
         ...setup,
         id,
-        placings: setup.placings.map(({ face, readings }) => ({
+        placings: setup.placings.map(({ readings, ...placing }) => ({
+          ...placing,
           id: newId(),
-          face,
           readings: Object.fromEntries(
             Object.entries(readings).map(([height, reading]) => [height, emptied(reading)]),
           ),

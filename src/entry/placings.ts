@@ -1,19 +1,7 @@
-import { type Block, depthBehind } from '../core/part/block';
-import { type Face, oppositeFace } from '../core/part/faces';
-import { millimetresForDrawing } from './for-drawing';
+import type { Face } from '../core/part/faces';
 import type { NewId } from './new-id';
 import type { ColumnSetup, NoseComparatorSetup } from './setup-entry';
-import { blank, isBlank } from './typed-length';
-
-/** What the block stands on at each placing of a setting. */
-export function baseOf(setup: NoseComparatorSetup, placing: { readonly base?: Face }): Face {
-  return placing.base ?? setup.base;
-}
-
-/** True where the setting is turned on all four sides of a section. */
-export function isFourSided(setup: NoseComparatorSetup): boolean {
-  return setup.placings.some((placing) => baseOf(setup, placing) !== setup.base);
-}
+import { blank } from './typed-length';
 
 /** The setting with what was typed for the placing `id`. */
 export function withReading(
@@ -48,49 +36,6 @@ export function seatAgain(
       : [placing],
   );
   return { ...setup, placings };
-}
-
-/** The setting to be turned on all four sides: the corners of the section that it lacks, added. */
-export function onAllFourSides(setup: NoseComparatorSetup, newId: NewId): NoseComparatorSetup {
-  const { base, faces, placings } = setup;
-  const unit = placings[0]?.reading.unit ?? 'µm';
-  const round = [base, faces[0], oppositeFace(base), faces[1]];
-  const corners = round.map((stand, index) => ({ stand, face: round[(index + 1) % 4] as Face }));
-  const missing = corners.filter(({ stand, face }) => !hasCorner(setup, stand, face));
-  const added = missing.map(({ stand, face }) => ({
-    id: newId(),
-    face,
-    base: stand,
-    reading: blank(unit),
-  }));
-  return { ...setup, placings: [...placings, ...added] };
-}
-
-/** True where the block is tall enough for the setting on whatever side it lies; so too while its height is not typed. */
-export function fitsLyingDown(setup: NoseComparatorSetup, block: Block): boolean {
-  const height = millimetresForDrawing(setup.indicatorHeight) ?? 0;
-  return [setup.base, setup.faces[0]].every((face) => height <= depthBehind(block, face));
-}
-
-/** True where nothing has been read yet on any side but the first base. */
-export function extraSidesAreEmpty(setup: NoseComparatorSetup): boolean {
-  return setup.placings.every(
-    (placing) => baseOf(setup, placing) === setup.base || isBlank(placing.reading),
-  );
-}
-
-/** The setting swung round to two sides only. */
-export function onTwoSides(setup: NoseComparatorSetup): NoseComparatorSetup {
-  const placings = setup.placings.filter((placing) => baseOf(setup, placing) === setup.base);
-  return { ...setup, placings };
-}
-
-/** An angle of the section is the same read from either of its faces. */
-function hasCorner(setup: NoseComparatorSetup, one: Face, other: Face): boolean {
-  return setup.placings.some((placing) => {
-    const corner = [baseOf(setup, placing), placing.face];
-    return corner.includes(one) && corner.includes(other);
-  });
 }
 
 /** The column with what was typed for the placing `id` at one of its heights. */

@@ -2,10 +2,11 @@ import { depthBehind } from '../core/part/block';
 import type { Part } from '../core/part/part';
 import type { ColumnReading } from '../core/readings/reading';
 import { fieldKey } from './field-keys';
+import { baseOf } from './four-sides';
 import { heightLimits, READING, STEEPEST, TOO_STEEP } from './limits';
 import type { ProblemList } from './problems';
 import { readLength } from './read-length';
-import type { ColumnSetup } from './setup-entry';
+import type { ColumnPlacing, ColumnSetup } from './setup-entry';
 import { blank, isBlank } from './typed-length';
 
 /** Reads the traverses of one column. */
@@ -22,12 +23,13 @@ export function readColumn(
     const readings = setup.heights.flatMap(({ id: heightId }) => {
       const key = fieldKey.traverse(placing.id, heightId);
       const typed = placing.readings[heightId] ?? blank('µm');
-      const asked = begun ? `Read the ${placing.face} side here too` : undefined;
+      const asked = begun ? missingInWords(placing) : undefined;
       const value = readLength(typed, key, problems, READING, asked);
       const height = heights.get(heightId);
       if (value === undefined || height === undefined) return [];
-      const { id: column, base, kind } = setup;
+      const { id: column, kind } = setup;
       const { id, face } = placing;
+      const base = baseOf(setup, placing);
       return [
         { kind, id: `${id} ${heightId}`, column, placing: id, face, base, height, value, key },
       ];
@@ -36,13 +38,22 @@ export function readColumn(
   });
 }
 
+function missingInWords({ face, base }: ColumnPlacing): string {
+  return base === undefined
+    ? `Read the ${face} side here too`
+    : `Stand it on its ${base} and read the ${face} side here`;
+}
+
 /** Heights in mm by id. A height that is given twice would say the same thing twice. */
 function readHeights(
   setup: ColumnSetup,
   part: Part,
   problems: ProblemList,
 ): ReadonlyMap<string, number> {
-  const limits = heightLimits(depthBehind(part.block, setup.base));
+  // Turned on its sides, the block must reach up to the indicator each time.
+  const bases = setup.placings.map((placing) => baseOf(setup, placing));
+  const tall = Math.min(...[setup.base, ...bases].map((base) => depthBehind(part.block, base)));
+  const limits = heightLimits(tall);
   const heights = new Map<string, number>();
   for (const { id, height } of setup.heights) {
     const key = fieldKey.height(id);

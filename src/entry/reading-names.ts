@@ -1,6 +1,6 @@
 import type { Face } from '../core/part/faces';
 import { sitReading } from '../core/readings/unknowns';
-import { baseOf, isFourSided } from './placings';
+import { baseOf, isFourSided, type StandingSetup } from './four-sides';
 import { isTurned } from './read-with';
 import type { ColumnPlacing, ColumnSetup, NoseComparatorSetup, SetupEntry } from './setup-entry';
 
@@ -59,15 +59,21 @@ function noseName(setup: NoseComparatorSetup, index: number): string {
   const alike = (other: typeof placing) =>
     other.face === placing.face && baseOf(setup, other) === baseOf(setup, placing);
   const seating = setup.placings.slice(0, index + 1).filter(alike).length;
-  const stand = isFourSided(setup) ? ` on ${baseOf(setup, placing)}` : '';
-  return `${label(placing.face)} side${stand}${seating > 1 ? `, seating ${seating}` : ''}`;
+  return `${label(placing.face)} side${standIn(setup, placing)}${seating > 1 ? `, seating ${seating}` : ''}`;
 }
 
-/** A traverse of a column by its side, and by its seating where it repeats one: 'Right, seating 2'. */
+/** A traverse of a column by its side, by what it stands on, and by its seating: 'Right, seating 2', 'Top on right'. */
 export function traverseName(setup: ColumnSetup, placing: ColumnPlacing): string {
-  const alike = setup.placings.filter(({ face }) => face === placing.face);
+  const alike = setup.placings.filter(
+    (other) => other.face === placing.face && baseOf(setup, other) === baseOf(setup, placing),
+  );
   const seating = alike.indexOf(placing) + 1;
-  return `${label(placing.face)}${seating > 1 ? `, seating ${seating}` : ''}`;
+  return `${label(placing.face)}${standIn(setup, placing)}${seating > 1 ? `, seating ${seating}` : ''}`;
+}
+
+/** What the block stands on, where that is not always the same. */
+function standIn(setup: StandingSetup, placing: { readonly base?: Face }): string {
+  return isFourSided(setup) ? ` on ${baseOf(setup, placing)}` : '';
 }
 
 function label(face: Face): string {

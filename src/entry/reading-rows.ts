@@ -1,6 +1,6 @@
 import type { Face } from '../core/part/faces';
 import { sitReading } from '../core/readings/unknowns';
-import { baseOf } from './placings';
+import { baseOf } from './four-sides';
 import { isTurned } from './read-with';
 import { readingNames } from './reading-names';
 import type { SetupEntry, SetupKind } from './setup-entry';
@@ -68,7 +68,13 @@ function rowsOf(setup: SetupEntry): readonly Row[] {
           return [
             {
               ...at,
-              ...{ id: `${placing.id} ${id}`, face: placing.face, base: setup.base, height, value },
+              ...{
+                id: `${placing.id} ${id}`,
+                face: placing.face,
+                base: baseOf(setup, placing),
+                height,
+                value,
+              },
             },
           ];
         }),

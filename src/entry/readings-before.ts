@@ -56,11 +56,11 @@ function pointsIn(setup: SetupEntry): readonly Point[] {
         return { field: fieldKey.placing(id), point, typed: reading };
       });
     case 'column':
-      return setup.placings.flatMap(({ id, face, readings }) =>
+      return setup.placings.flatMap(({ id, face, base, readings }) =>
         setup.heights.flatMap((row) => {
           const typed = readings[row.id];
           if (typed === undefined) return [];
-          const point = pointOf(kind, face, setup.base, [row.height]);
+          const point = pointOf(kind, face, base ?? setup.base, [row.height]);
           return [{ field: fieldKey.traverse(id, row.id), point, typed }];
         }),
       );

@@ -37,7 +37,7 @@ export interface NosePlacing {
   readonly reading: TypedLength;
 }
 
-/** One column with an indicator that slides to the same heights on each placing. */
+/** One column with an indicator that slides to the same heights on each placing, on both faces or on all four sides. */
 export interface ColumnSetup extends SetupBase, ReadByIndicator {
   readonly kind: 'column';
   /** Which column: its lean is followed from one inspection to the next. */
@@ -55,6 +55,8 @@ export interface ColumnHeight {
 export interface ColumnPlacing {
   readonly id: string;
   readonly face: Face;
+  /** What the block stands on this time; left out, the setup's own base. */
+  readonly base?: Face;
   /** By the id of the height. */
   readonly readings: Readonly<Record<string, TypedLength>>;
 }

@@ -36,7 +36,9 @@ export function remedyInWords(remedy: Remedy): string {
     case 'micrometer at a corner':
       return atCorners(remedy, 1).replace(/^M/, 'm');
     case 'turn on all four sides':
-      return 'turn it on all four sides, the same setting untouched';
+      return remedy.column === undefined
+        ? 'turn it on all four sides, the same setting untouched'
+        : 'turn it on all four sides under the same column';
     case 'seat again and read':
       return `lift the block, seat it again, and read the ${remedy.face} side with the same setting`;
     case 'assume parallel':

@@ -72,6 +72,7 @@ test('an instrument that was changed in the drawer since is said, and taken over
   await expect(sides(page)).toContainText('Right leans out at the top');
   const plate = page.url();
   await page.goto('/drawer');
+  await page.getByText('Dial 3', { exact: true }).tap();
   await kind(page, 'Indicator').getByRole('radio', { name: 'Pushed in' }).check();
   await page.goto(plate);
   const setup = page.locator('.setup').first();

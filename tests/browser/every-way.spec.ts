@@ -23,6 +23,31 @@ test('turned on all four sides, one setting needs no word on the taper', async (
   await expect(page.getByRole('region', { name: 'The comparator itself' })).toContainText('2.00 ±');
 });
 
+test('turned on all four sides under one column, its lean falls out with no word on the taper', async ({
+  page,
+}) => {
+  await page.getByRole('button', { name: 'Column', exact: true }).tap();
+  await type(page, 'Height 1 above the plate', '10');
+  await type(page, 'Height 2 above the plate', '50');
+  await page.getByRole('button', { name: 'Turn it on all four sides' }).tap();
+  // From height to height the corners 4, -6, -3, 5, which sum to 0, and a lean of the column of 2 in each.
+  for (const [name, shown] of [
+    ['Right on bottom', ['0', '6']],
+    ['Left on bottom', ['3', '-1']],
+    ['Top on right', ['1', '0']],
+    ['Left on top', ['-2', '5']],
+  ] as const) {
+    await type(page, `${name} at 10`, shown[0]);
+    await type(page, `${name} at 50`, shown[1]);
+  }
+  await expect(page.getByRole('img', { name: /^The block on the plate/ }).first()).toBeVisible();
+  await expect(sides(page)).toContainText('Right leans out at the top');
+  await expect(sides(page)).toContainText('9.00 ±'); // 4 µm × 90 / 40
+  await expect(sides(page)).toContainText('13.50 ±'); // 6 µm × 90 / 40
+  await expect(page.getByRole('region', { name: 'The comparator itself' })).toContainText('5.00 ±'); // 2 µm × 100 / 40
+  await expect(page.getByRole('button', { name: 'Back to two sides' })).toBeDisabled();
+});
+
 test('an empty sheet makes way for another way of reading, which can be taken back', async ({
   page,
 }) => {

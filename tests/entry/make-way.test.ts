@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Face } from '../../src/core/part/faces';
 import { addHeight } from '../../src/entry/column-heights';
+import { onAllFourSides } from '../../src/entry/four-sides';
 import { withWay } from '../../src/entry/make-way';
 import { newSetup } from '../../src/entry/new-setup';
-import { onAllFourSides, seatAgain } from '../../src/entry/placings';
+import { seatAgain } from '../../src/entry/placings';
 import { readWithItem } from '../../src/entry/read-with';
 import type {
   ColumnSetup,

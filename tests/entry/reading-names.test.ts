@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { equationsOf } from '../../src/core/readings/equations-of';
 import { DEFAULT_KIT } from '../../src/core/readings/kit';
-import { onAllFourSides, seatAgain, traverseAgain } from '../../src/entry/placings';
+import { onAllFourSides } from '../../src/entry/four-sides';
+import { seatAgain, traverseAgain } from '../../src/entry/placings';
 import { readSetups } from '../../src/entry/read-setups';
 import { readingNames } from '../../src/entry/reading-names';
 import type { ColumnSetup, NoseComparatorSetup, SetupEntry } from '../../src/entry/setup-entry';

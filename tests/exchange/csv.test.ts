@@ -1,7 +1,9 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { baseOf, onAllFourSides } from '../../src/entry/four-sides';
 import { newItem } from '../../src/entry/instruments';
+import { withTraverseReading } from '../../src/entry/placings';
 import { readingRows } from '../../src/entry/reading-rows';
 import type { SetupEntry } from '../../src/entry/setup-entry';
 import { matchHeading } from '../../src/exchange/csv/columns';
@@ -223,6 +225,29 @@ describe('a table from elsewhere', () => {
       ...{ kind: 'micrometer', faces: ['right', 'left'] },
       places: [{ thickness: { text: '60,001', unit: 'mm' } }],
     });
+  });
+
+  it('has a column that the block was turned under on all four sides as one, on what it stood each time', () => {
+    const four = onAllFourSides(columnSetup({ heights: ['10', '50'] }), ids());
+    const read = four.placings.reduce(
+      (setup, { id }) =>
+        ['low', 'high'].reduce(
+          (one, height) => withTraverseReading(one, { placing: id, height }, '7'),
+          setup,
+        ),
+      four,
+    );
+    const written = readingsCsv(part('p'), [{ ...inspection('i', 'p'), setups: [read] }]);
+    const [head, ...rows] = readCsv(written);
+    const { setups, problems } = readReadings(rows, head!.cells.map(matchHeading), ids());
+    expect(problems).toEqual([]);
+    const isSame = (setup: SetupEntry | undefined) =>
+      setup?.kind === 'column' && {
+        base: setup.base,
+        placings: setup.placings.map((placing) => [placing.face, baseOf(setup, placing)]),
+      };
+    expect(setups).toHaveLength(1);
+    expect(isSame(setups[0])).toEqual(isSame(read));
   });
 
   it('loses no reading that stands at the same height of the same placing', () => {

@@ -1,4 +1,4 @@
-import { type Face, oppositeFace } from '../../core/part/faces';
+import { AXES, type Face, oppositeFace, outwardNormal } from '../../core/part/faces';
 import type { NewId } from '../../entry/new-id';
 import type { SetupEntry } from '../../entry/setup-entry';
 import { blank, type TypedLength } from '../../entry/typed-length';
@@ -68,15 +68,22 @@ function leftOutIn({
   return all.filter(([id]) => !counts.has(id));
 }
 
-/** Rows of one setup have the same heights of nose and indicator, and are of one pair of faces. */
+/** Rows of one setup have the same heights of nose and indicator, and are of one pair of faces or of one section. */
 function groupOf({ way, face, base, setup, lengths }: Row): string {
   const isNose = way === 'nose comparator';
   const heights = isNose ? [lengths.noseHeight?.text, lengths.height?.text] : [];
   const said = way === 'assumed parallel' ? lengths.within?.text : '';
-  // Turned on four sides, a setting stands on any of them.
-  const pair = isNose && setup !== '' ? '' : [face, oppositeFace(face)].sort().join();
-  const stand = way === 'column' || (isNose && setup === '') ? base : '';
+  // Turned on four sides, a block stands on any of them.
+  const isTurned = (isNose || way === 'column') && setup !== '';
+  const pair = isTurned ? sectionOf(face, base) : [face, oppositeFace(face)].sort().join();
+  const stand = (isNose || way === 'column') && !isTurned ? base : '';
   return JSON.stringify([way, setup, pair, stand, heights, said]);
+}
+
+/** The section that a face and its base are corners of, by the axis that stands across it. */
+function sectionOf(face: Face, base: Face): string {
+  const axes = [face, base].map((one) => outwardNormal(one).axis);
+  return AXES.find((axis) => !axes.includes(axis)) ?? '';
 }
 
 function setupOf(rows: readonly Row[], newId: NewId): SetupRead {
@@ -162,7 +169,10 @@ function columnOf(
       if (row !== undefined) ids.set(row, `${id} ${heightId}`);
       return [heightId, row?.lengths.reading ?? blank('µm')];
     });
-    return { id, face: group[0]?.face ?? base.faces[0], readings: Object.fromEntries(readings) };
+    // There is no placing without a row.
+    const { face, base: stand } = group[0] as Row;
+    const standsOn = stand !== base.base && { base: stand };
+    return { id, face, ...standsOn, readings: Object.fromEntries(readings) };
   });
   return {
     ids: rows.map((row) => ids.get(row) ?? ''),
@@ -175,11 +185,11 @@ function placingsOf(rows: readonly Row[]): ReadonlyMap<string, readonly Row[]> {
   const placings = new Map<string, Row[]>();
   const times = new Map<string, number>();
   for (const row of rows) {
-    const { placing, face, lengths } = row;
-    const sameHeight = JSON.stringify([placing, face, lengths.height?.text]);
+    const { placing, face, base, lengths } = row;
+    const sameHeight = JSON.stringify([placing, face, base, lengths.height?.text]);
     const time = times.get(sameHeight) ?? 0;
     times.set(sameHeight, time + 1);
-    const key = JSON.stringify([placing, face, time]);
+    const key = JSON.stringify([placing, face, base, time]);
     const group = placings.get(key);
     if (group === undefined) placings.set(key, [row]);
     else group.push(row);

@@ -42,7 +42,12 @@ const column = v.pipe(
       v.check((it) => distinctIds(it), SAME_ID),
     ),
     placings: v.pipe(
-      v.array(v.strictObject({ id: innerId, face, readings: named(typedLength) })),
+      v.array(
+        v.strictObject({
+          ...{ id: innerId, face, base: v.exactOptional(face) },
+          readings: named(typedLength),
+        }),
+      ),
       v.check((it) => distinctIds(it), SAME_ID),
     ),
   }),

@@ -62,8 +62,8 @@ export function WayHelp({ topic }: { readonly topic: WayTopic }) {
           <FourCorners />
           <p>
             The four corners of a section sum to 360°, whatever the block is like. Read all four
-            with one setting, and the zero and every corner fall out, with no word on whether sides
-            are parallel.
+            with one setting or under one column, and its zero or its lean and every corner fall
+            out, with no word on whether sides are parallel.
           </p>
         </>
       );

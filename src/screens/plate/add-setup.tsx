@@ -1,6 +1,6 @@
+import { onAllFourSides } from '../../entry/four-sides';
 import { facesToMap, isUpright, type PairToRead, pairsToRead } from '../../entry/pairs-to-read';
 import type { PartEntry } from '../../entry/part-entry';
-import { onAllFourSides } from '../../entry/placings';
 import type { SetupKind } from '../../entry/setup-entry';
 import { addSetups } from '../../state/plate-changes';
 import { newId } from '../../state/shop';
@@ -25,6 +25,7 @@ const COMMON: readonly Way[] = [
 const OF_BOTH: readonly Way[] = [
   { name: 'Nose comparator and micrometer', kinds: ['nose comparator', 'micrometer'] },
   { name: 'Nose comparator, on all four sides', kinds: ['nose comparator'], fourSides: true },
+  { name: 'Column, on all four sides', kinds: ['column'], fourSides: true },
 ];
 
 const MAPS: readonly Way[] = [{ name: 'Map of the face, on jacks', kinds: ['face map'] }];
@@ -51,9 +52,7 @@ export function AddSetup({ entry, inspection }: AddSetupProps) {
       inspection,
       kinds,
       pair,
-      fourSides
-        ? (setup) => (setup.kind === 'nose comparator' ? onAllFourSides(setup, newId) : setup)
-        : undefined,
+      fourSides ? (setup) => ('base' in setup ? onAllFourSides(setup, newId) : setup) : undefined,
     );
   return (
     <section class="sheet" aria-labelledby="add-heading">

@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
-import type { Face } from '../../core/part/faces';
+import { type Face, oppositeFace } from '../../core/part/faces';
 import { addHeight, removeHeight, withHeight } from '../../entry/column-heights';
 import { fieldKey } from '../../entry/field-keys';
+import { baseOf, isFourSided } from '../../entry/four-sides';
 import { isRepeat, traverseAgain, withoutPlacing, withTraverseReading } from '../../entry/placings';
 import { traverseName } from '../../entry/reading-names';
 import type { ColumnPlacing, ColumnSetup } from '../../entry/setup-entry';
@@ -10,6 +11,7 @@ import { newId } from '../../state/shop';
 import { LengthField } from '../../widgets/length-field';
 import { goToField } from '../../widgets/number-fields';
 import { pairName } from '../../words/faces';
+import { FourSidesButton } from './four-sides-button';
 import { ReadWith } from './read-with';
 import { ReadingField } from './reading-field';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
@@ -19,28 +21,38 @@ import { StandingBlock } from './standing-block';
 export function ColumnSheet(props: SetupSheetProps<ColumnSetup>) {
   const { setup, part, problems, sides, locked, onChange, onRemove } = props;
   const { faces, base, heights, placings } = setup;
-  const [active, setActive] = useState<{ face: Face; row: number }>({ face: faces[0], row: 0 });
+  const [active, setActive] = useState({ placing: placings[0]?.id, row: 0 });
+  const placing = placings.find(({ id }) => id === active.placing) ?? placings[0];
+  const fourSided = isFourSided(setup);
+  const stand = placing === undefined ? base : baseOf(setup, placing);
+  const read: Face = placing?.face ?? faces[0];
   return (
     <SheetFrame
-      title={`Column: ${pairName(faces)}`}
-      subtitle={`Part standing on its ${base}. Slide the indicator up one side, turn the part round, up the other.`}
-      help="column"
+      title={`Column: ${fourSided ? 'all four sides' : pairName(faces)}`}
+      subtitle={
+        fourSided
+          ? 'Turn the block on each side in turn and slide the indicator up the next one: the four corners must sum to 360°, so that the lean of the column falls out.'
+          : `Part standing on its ${base}. Slide the indicator up one side, turn the part round, up the other.`
+      }
+      help={fourSided ? 'four sides' : 'column'}
       locked={locked}
       onRemove={onRemove}
     >
       <StandingBlock
         part={part}
-        faces={faces}
-        base={base}
-        sides={sides}
+        faces={[read, oppositeFace(read)]}
+        base={stand}
+        sides={stand === base && faces.includes(read) ? sides : undefined}
         instrument={{
           kind: 'column',
-          face: active.face,
+          face: read,
           heights: heights.map(({ height }) => height),
           active: active.row,
           onPick: (face, row) => {
             const height = heights[row]?.id ?? '';
-            const onFace = placings.filter((placing) => placing.face === face);
+            const onFace = placings.filter(
+              (one) => one.face === face && baseOf(setup, one) === stand,
+            );
             const picked =
               onFace.find(({ readings }) => isBlank(readings[height] ?? blank('µm'))) ??
               onFace.at(-1);
@@ -75,6 +87,7 @@ export function ColumnSheet(props: SetupSheetProps<ColumnSetup>) {
               Remove the last
             </button>
           )}
+          <FourSidesButton setup={setup} block={part.block} onChange={onChange} />
         </div>
       )}
       {placings.map((placing) => (
@@ -82,7 +95,7 @@ export function ColumnSheet(props: SetupSheetProps<ColumnSetup>) {
           key={placing.id}
           {...props}
           placing={placing}
-          onRow={(row) => setActive({ face: placing.face, row })}
+          onRow={(row) => setActive({ placing: placing.id, row })}
         />
       ))}
       <ReadWith {...props} />
@@ -100,7 +113,9 @@ function Traverse({ setup, placing, problems, before, locked, onChange, onRow }:
   const put = (height: string, text: string) =>
     onChange((now) => withTraverseReading(now, { placing: placing.id, height }, text));
   const name = traverseName(setup, placing);
-  const isLastOfItsSide = setup.placings.findLast(({ face }) => face === placing.face) === placing;
+  const isLastOfItsSide =
+    setup.placings.findLast(({ face, base }) => face === placing.face && base === placing.base) ===
+    placing;
   return (
     <fieldset class="stack">
       <legend>{name}</legend>

@@ -1,14 +1,9 @@
 import { useState } from 'preact/hooks';
 import { type Face, oppositeFace } from '../../core/part/faces';
 import { fieldKey } from '../../entry/field-keys';
+import { baseOf, isFourSided } from '../../entry/four-sides';
 import {
-  baseOf,
-  extraSidesAreEmpty,
-  fitsLyingDown,
-  isFourSided,
   isRepeat,
-  onAllFourSides,
-  onTwoSides,
   seatAgain,
   withoutPlacing,
   withoutReadings,
@@ -21,6 +16,7 @@ import { newId } from '../../state/shop';
 import { LengthField } from '../../widgets/length-field';
 import { goToField } from '../../widgets/number-fields';
 import { pairName } from '../../words/faces';
+import { FourSidesButton } from './four-sides-button';
 import { ReadWith } from './read-with';
 import { ReadingField } from './reading-field';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
@@ -141,25 +137,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
               Remove this seating
             </button>
           )}
-          {fourSided && (
-            <button
-              type="button"
-              class="button"
-              disabled={!extraSidesAreEmpty(setup)}
-              onClick={() => onChange(onTwoSides)}
-            >
-              Back to two sides
-            </button>
-          )}
-          {!fourSided && fitsLyingDown(setup, part.block) && (
-            <button
-              type="button"
-              class="button"
-              onClick={() => onChange((now) => onAllFourSides(now, newId))}
-            >
-              Turn it on all four sides
-            </button>
-          )}
+          <FourSidesButton setup={setup} block={part.block} onChange={onChange} />
         </div>
       )}
       <ReadWith {...props} />

@@ -26,7 +26,7 @@ const noseComparator = fields(
 const column = fields(
   {
     ...{ ...setup, base: face, heights: list(fields({ id: text, height: typedLength })) },
-    placings: list(fields({ id: text, face, readings: named(typedLength) })),
+    placings: list(fields({ id: text, face, readings: named(typedLength) }, { base: face })),
   },
   readWith,
 );

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { FACE_PAIRS, FACES, oppositeFace, pairsAround } from '../../../src/core/part/faces';
 import { LENGTH_UNITS } from '../../../src/core/units/length';
 import { defaultKit, KIT_LENGTHS, KIT_NUMBERS, PLATE_KINDS } from '../../../src/entry/kit-entry';
-import type { SetupEntry } from '../../../src/entry/setup-entry';
+import type { ColumnSetup, SetupEntry } from '../../../src/entry/setup-entry';
 import type { KeptRecord } from '../../../src/exchange/shape/records';
 import { keyOf } from '../../../src/store/keys';
 import {
@@ -126,10 +126,18 @@ const column = fc
         .tuple(...heights.map(() => typed))
         .map((all) => all.map((height, index) => ({ id: heights[index]!, height }))),
       placings: fc.uniqueArray(
-        fc.record({
-          ...{ id, face: fc.constantFrom(...faces) },
-          readings: fc.record(Object.fromEntries(heights.map((height) => [height, typed]))),
-        }),
+        together<ColumnSetup['placings'][number]>(
+          fc.oneof(
+            fc.record({ id, face: fc.constantFrom(...faces) }),
+            fc.record({
+              ...{ id, base: fc.constantFrom(...faces) },
+              face: fc.constantFrom(on, oppositeFace(on)),
+            }),
+          ),
+          fc.record({
+            readings: fc.record(Object.fromEntries(heights.map((height) => [height, typed]))),
+          }),
+        ),
         { selector: (one) => one.id, maxLength: 3 },
       ),
     }),

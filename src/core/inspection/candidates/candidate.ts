@@ -18,7 +18,9 @@ export type Remedy =
     }
   | {
       readonly kind: 'turn on all four sides';
+      /** The setting of a comparator, or the column, that has read the section already. */
       readonly setting?: string;
+      readonly column?: string;
       readonly faces: FourFaces;
     }
   | { readonly kind: 'seat again and read'; readonly setting: string; readonly face: Face }

@@ -1,12 +1,12 @@
 import { type Block, depthBehind } from '../../part/block';
 import { type Face, oppositeFace } from '../../part/faces';
-import type { NoseComparatorReading, Reading } from '../../readings/reading';
-import type { Candidate, FourFaces } from './candidate';
+import type { ColumnReading, NoseComparatorReading, Reading } from '../../readings/reading';
+import { type Candidate, type FourFaces, REMEDY_ID } from './candidate';
 import { nose } from './nose-comparator';
 
 /**
- * The four corners of the section with a setting that reads it already, where the block is tall
- * enough each way. Their interior angles sum to 360°, so that no word on the taper is needed.
+ * The four corners of the section with a setting or column that reads it already, where the block is
+ * tall enough each way. Their interior angles sum to 360°, so that no word on the taper is needed.
  */
 export function fourSides(
   face: Face,
@@ -15,8 +15,15 @@ export function fourSides(
   block: Block,
 ): readonly Candidate[] {
   const faces: FourFaces = [base, face, oppositeFace(base), oppositeFace(face)];
-  const corners = faces.map((stand, index) => [faces[(index + 1) % 4]!, stand] as const);
   const height = Math.min(depthBehind(block, face), depthBehind(block, base));
+  return [...withSettings(faces, readings, height), ...withColumns(faces, readings, height)];
+}
+
+function withSettings(
+  faces: FourFaces,
+  readings: readonly Reading[],
+  height: number,
+): readonly Candidate[] {
   const settings = new Map<string, NoseComparatorReading>();
   for (const reading of readings) {
     if (reading.kind === 'nose comparator' && faces.includes(reading.face)) {
@@ -24,21 +31,56 @@ export function fourSides(
     }
   }
   const fitting = [...settings.values()].filter(({ indicatorHeight }) => indicatorHeight <= height);
-  return fitting.map(({ setting, noseHeight, indicatorHeight }) => ({
-    remedy: { kind: 'turn on all four sides', setting, faces },
-    readings: corners
-      .filter(([read, stand]) => !hasRead(readings, setting, read, stand))
-      .map(([read, stand]) => nose(setting, read, stand, noseHeight, indicatorHeight)),
-  }));
+  return fitting.map(({ setting, noseHeight, indicatorHeight }) => {
+    const own = readings.filter(
+      (one) => one.kind === 'nose comparator' && one.setting === setting,
+    ) as readonly NoseComparatorReading[];
+    return {
+      remedy: { kind: 'turn on all four sides', setting, faces },
+      readings: cornersLeft(faces, own).map(([read, stand]) =>
+        nose(setting, read, stand, noseHeight, indicatorHeight),
+      ),
+    };
+  });
 }
 
-/** True where the setting has read this corner: an angle is the same from either of its faces. */
-function hasRead(readings: readonly Reading[], setting: string, one: Face, other: Face): boolean {
-  return readings.some(
-    (reading) =>
-      reading.kind === 'nose comparator' &&
-      reading.setting === setting &&
-      [reading.face, reading.base].includes(one) &&
-      [reading.face, reading.base].includes(other),
+function withColumns(
+  faces: FourFaces,
+  readings: readonly Reading[],
+  height: number,
+): readonly Candidate[] {
+  const columns = new Map<string, ColumnReading[]>();
+  for (const reading of readings) {
+    if (reading.kind !== 'column' || !faces.includes(reading.face)) continue;
+    columns.set(reading.column, [...(columns.get(reading.column) ?? []), reading]);
+  }
+  return [...columns].flatMap(([column, own]) => {
+    const traverse = own.filter(({ placing }) => placing === own[0]!.placing);
+    if (traverse.some((reading) => reading.height > height)) return [];
+    return [
+      {
+        remedy: { kind: 'turn on all four sides' as const, column, faces },
+        readings: cornersLeft(faces, own).flatMap(([read, stand]) =>
+          traverse.map((reading) => ({
+            ...reading,
+            id: `${REMEDY_ID} ${reading.id} ${read} on ${stand}`,
+            placing: `${REMEDY_ID} ${column} up ${read} on ${stand}`,
+            ...{ face: read, base: stand },
+          })),
+        ),
+      },
+    ];
+  });
+}
+
+/** Each corner, as the face to read and what to stand on, that has not been read: an angle is the same from either of its faces. */
+function cornersLeft(
+  faces: FourFaces,
+  own: readonly (NoseComparatorReading | ColumnReading)[],
+): readonly (readonly [Face, Face])[] {
+  const corners = faces.map((stand, index) => [faces[(index + 1) % 4]!, stand] as const);
+  return corners.filter(
+    ([one, other]) =>
+      !own.some(({ face, base }) => [face, base].includes(one) && [face, base].includes(other)),
   );
 }
