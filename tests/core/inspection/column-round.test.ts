@@ -171,6 +171,13 @@ describe('what would fix a section that a column has read', () => {
     expect(fixed.estimate(outOfSquare('right', 'bottom'))).toBeDefined();
   });
 
+  it('counts no corner as read where the column stopped at one height', () => {
+    const stopped = traverse('top', { 5: 1 }, { base: 'right' });
+    const [candidate] = fourSides('right', 'bottom', [...right, ...left, ...stopped], BLOCK);
+    expect(candidate?.readings).toHaveLength(4);
+    expect(fourSides('right', 'bottom', stopped, BLOCK)).toEqual([]);
+  });
+
   it('is nothing with a block that is lower on its side than the column was run up', () => {
     const tall = traverse('right', { 5: 0, [BLOCK.size.x + 1]: 6 });
     expect(fourSides('right', 'bottom', tall, BLOCK)).toEqual([]);

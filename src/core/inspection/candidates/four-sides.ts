@@ -50,18 +50,19 @@ function withColumns(
   height: number,
 ): readonly Candidate[] {
   const columns = new Map<string, ColumnReading[]>();
-  for (const reading of readings) {
-    if (reading.kind !== 'column' || !faces.includes(reading.face)) continue;
-    columns.set(reading.column, [...(columns.get(reading.column) ?? []), reading]);
+  for (const traverse of traversesOf(readings)) {
+    const { column, face } = traverse[0]!;
+    if (!faces.includes(face)) continue;
+    columns.set(column, [...(columns.get(column) ?? []), ...traverse]);
   }
   return [...columns].flatMap(([column, own]) => {
-    const traverse = own.filter(({ placing }) => placing === own[0]!.placing);
-    if (traverse.some((reading) => reading.height > height)) return [];
+    const like = own.filter(({ placing }) => placing === own[0]!.placing);
+    if (like.some((reading) => reading.height > height)) return [];
     return [
       {
         remedy: { kind: 'turn on all four sides' as const, column, faces },
         readings: cornersLeft(faces, own).flatMap(([read, stand]) =>
-          traverse.map((reading) => ({
+          like.map((reading) => ({
             ...reading,
             id: `${REMEDY_ID} ${reading.id} ${read} on ${stand}`,
             placing: `${REMEDY_ID} ${column} up ${read} on ${stand}`,
@@ -71,6 +72,16 @@ function withColumns(
       },
     ];
   });
+}
+
+/** The readings of each placing of a column that has two heights or more: one alone shows no lean. */
+function traversesOf(readings: readonly Reading[]): readonly (readonly ColumnReading[])[] {
+  const placings = new Map<string, ColumnReading[]>();
+  for (const reading of readings) {
+    if (reading.kind !== 'column') continue;
+    placings.set(reading.placing, [...(placings.get(reading.placing) ?? []), reading]);
+  }
+  return [...placings.values()].filter(({ length }) => length > 1);
 }
 
 /** Each corner, as the face to read and what to stand on, that has not been read: an angle is the same from either of its faces. */
