@@ -24,11 +24,17 @@ const MAIN_JOB = ['drawing', 'part', 'plate', 'work', 'record', 'compare'] as co
 
 /**
  * Loads the screens of the main job while there is nothing else to do, one at a time, so that no tap
- * has to wait for their code.
+ * has to wait for their code, and then has what they reckon with compiled.
  */
 export async function loadAhead(): Promise<void> {
+  const idle = () => new Promise<void>((resolve) => whenIdle(resolve, PAUSE));
   for (const screen of MAIN_JOB) {
-    await new Promise<void>((resolve) => whenIdle(resolve, PAUSE));
+    await idle();
     await loadScreen[screen]();
+  }
+  const { warmUp } = await import('../state/warm-up');
+  for (const piece of warmUp()) {
+    await idle();
+    piece();
   }
 }

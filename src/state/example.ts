@@ -2,11 +2,26 @@ import type { InspectionRecord, PartRecord } from '../store/records';
 import { keep } from './saving';
 import { newId, newRecord, parts } from './shop';
 
+interface Example {
+  readonly part: PartRecord;
+  readonly inspection: InspectionRecord;
+}
+
+/** Adds the invented part to the shop. */
+export function addExample(): Example {
+  const example = exampleWith('');
+  keep([example.part, example.inspection]);
+  parts.value = new Map(parts.value).set(example.part.id, example.part);
+  return example;
+}
+
 /**
  * An invented part, ready to be read: a comparator is set and a micrometer has been over it, so
  * that the two readings at the plate are all that is missing.
+ *
+ * @param reading what stands for either of those, µm.
  */
-export function addExample(): { readonly part: PartRecord; readonly inspection: InspectionRecord } {
+export function exampleWith(reading: string): Example {
   const base = newRecord();
   const mm = (text: string) => ({ text, unit: 'mm' as const });
   const part: PartRecord = {
@@ -43,7 +58,7 @@ export function addExample(): { readonly part: PartRecord; readonly inspection: 
         placings: (['right', 'left'] as const).map((face) => ({
           id: newId(),
           face,
-          reading: { text: '', unit: 'µm' },
+          reading: { text: reading, unit: 'µm' },
         })),
       },
       {
@@ -57,7 +72,5 @@ export function addExample(): { readonly part: PartRecord; readonly inspection: 
       },
     ],
   };
-  keep([part, inspection]);
-  parts.value = new Map(parts.value).set(part.id, part);
   return { part, inspection };
 }

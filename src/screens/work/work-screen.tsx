@@ -8,6 +8,7 @@ import { inspectionBefore, removalAdvised, workOutcome } from '../../state/outco
 import { notePlace } from '../../state/place-left';
 import { shop } from '../../state/shop';
 import type { PartRecord, WorkRecord } from '../../store/records';
+import { InTurns } from '../../widgets/in-turns';
 import { Page } from '../../widgets/page';
 import { correctionInWords, pressInWords, workedFaceView } from '../../words/corrections';
 import { useBeginReadings } from '../begin-readings';
@@ -64,34 +65,36 @@ function WorkLog({ part, work, links }: WorkLogProps) {
       wide
     >
       <div class="overview">
-        <div class="overview-part">
-          <Advice part={part} work={work} links={links} />
-        </div>
-        <div class="overview-part">
-          {part.example && isLast && (
-            <p class="note">
-              Invented: say that you lapped it for 12 seconds. Type <b>12</b>, then measure again.
-            </p>
-          )}
-          <WorkFields work={work} />
-          {outcome !== undefined && (
-            <section class="sheet" aria-labelledby="outcome-heading">
-              <h2 id="outcome-heading">What it has done</h2>
-              <OutcomeFacts outcome={outcome} work={work} />
-            </section>
-          )}
-          {isLast ? (
-            <button type="button" class="button button-main" onClick={again}>
-              Measure again
-            </button>
-          ) : (
-            last !== undefined && (
-              <a class="button" href={to.plate(part.id, last.id)}>
-                To the latest readings
-              </a>
-            )
-          )}
-        </div>
+        <InTurns>
+          <div class="overview-part">
+            <Advice part={part} work={work} links={links} />
+          </div>
+          <div class="overview-part">
+            {part.example && isLast && (
+              <p class="note">
+                Invented: say that you lapped it for 12 seconds. Type <b>12</b>, then measure again.
+              </p>
+            )}
+            <WorkFields work={work} />
+            {outcome !== undefined && (
+              <section class="sheet" aria-labelledby="outcome-heading">
+                <h2 id="outcome-heading">What it has done</h2>
+                <OutcomeFacts outcome={outcome} work={work} />
+              </section>
+            )}
+            {isLast ? (
+              <button type="button" class="button button-main" onClick={again}>
+                Measure again
+              </button>
+            ) : (
+              last !== undefined && (
+                <a class="button" href={to.plate(part.id, last.id)}>
+                  To the latest readings
+                </a>
+              )
+            )}
+          </div>
+        </InTurns>
       </div>
     </Page>
   );

@@ -27,6 +27,8 @@ export function drawChart(
   onPoint: (place: number) => void,
 ): DrawnChart {
   let data = first;
+  let pens = pensOf(root);
+  const axisPens = axisPensOf(() => pens);
   const chart = new UPlot(
     {
       width: widthOf(root),
@@ -41,13 +43,13 @@ export function drawChart(
       series: [{}, { points: { show: false }, paths: () => null }],
       axes: [
         {
-          ...axisPens(root),
+          ...axisPens,
           space: NAME_SPACE,
           incrs: STEPS,
           values: (_, splits) => splits.map((place) => data.points[place]?.name ?? ''),
         },
         {
-          ...axisPens(root),
+          ...axisPens,
           size: 56,
           label: data.unit,
           labelSize: 20,
@@ -57,7 +59,6 @@ export function drawChart(
       hooks: {
         draw: [
           (drawn) => {
-            const pens = pensOf(root);
             drawLevels(drawn, data.levels, pens);
             drawMarks(drawn, data.marks, pens);
             drawPoints(drawn, data.points, pens);
@@ -69,7 +70,11 @@ export function drawChart(
     columnsOf(data),
     root,
   );
-  const stopFollowing = [followWidth(root, chart), followTheme(chart), followFinger(chart)];
+  const redraw = () => {
+    pens = pensOf(root);
+    chart.redraw(false, true);
+  };
+  const stopFollowing = [followWidth(root, chart), followTheme(redraw), followFinger(chart)];
   return {
     show: (next) => {
       data = next;
@@ -102,8 +107,7 @@ function widthOf(root: HTMLElement): number {
 }
 
 /** The colours are those of the page at the time of drawing. */
-function followTheme(chart: UPlot): () => void {
-  const redraw = () => chart.redraw(false, true);
+function followTheme(redraw: () => void): () => void {
   const dark = matchMedia('(prefers-color-scheme: dark)');
   dark.addEventListener('change', redraw);
   const observer = new MutationObserver(redraw);
@@ -129,13 +133,13 @@ function followFinger(chart: UPlot): () => void {
   };
 }
 
-function axisPens(root: HTMLElement) {
+function axisPensOf(pens: () => Pens) {
   return {
     font: '13px system-ui, sans-serif',
     labelFont: '13px system-ui, sans-serif',
-    stroke: () => pensOf(root).soft,
-    grid: { stroke: () => pensOf(root).line, width: 1 },
-    ticks: { stroke: () => pensOf(root).line, width: 1 },
+    stroke: () => pens().soft,
+    grid: { stroke: () => pens().line, width: 1 },
+    ticks: { stroke: () => pens().line, width: 1 },
   };
 }
 

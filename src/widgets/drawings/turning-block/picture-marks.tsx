@@ -1,14 +1,13 @@
 import { at, outline } from '../geometry';
 import { Text } from '../text';
 import type { CrossHair } from './cross-hair';
-import type { DatumMark } from './datum-mark';
 import type { HighMark } from './high-mark';
 import type { Picture } from './picture';
 import { lines } from './picture-faces';
 
-/** What stands high, where to press, and the datum. */
+/** What stands high, and where to press. */
 export function PictureMarks({ picture }: { readonly picture: Picture }) {
-  const { highs, crossHairs, datum } = picture;
+  const { highs, crossHairs } = picture;
   return (
     <g>
       {highs.map((high) => (
@@ -17,7 +16,6 @@ export function PictureMarks({ picture }: { readonly picture: Picture }) {
       {crossHairs.map((cross, index) => (
         <Cross key={index} cross={cross} />
       ))}
-      {datum && <Datum datum={datum} />}
     </g>
   );
 }
@@ -52,7 +50,10 @@ function Cross({ cross: { centre, ring, arms } }: { readonly cross: CrossHair })
   );
 }
 
-function Datum({ datum: { triangle, leader, box, at: middle, letter } }: { datum: DatumMark }) {
+/** The mark of the datum. */
+export function PictureDatum({ picture: { datum } }: { readonly picture: Picture }) {
+  if (datum === undefined) return null;
+  const { triangle, leader, box, at: middle, letter } = datum;
   return (
     <g>
       <path class="turning-block-datum-margin" d={lines([leader])} />

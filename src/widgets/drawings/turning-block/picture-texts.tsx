@@ -1,11 +1,14 @@
+import { useMemo } from 'preact/hooks';
 import { at, LINE } from '../geometry';
 import { Text } from '../text';
+import type { Picture } from './picture';
 import { lines } from './picture-faces';
 import type { Label } from './placing';
-import type { Texts } from './texts';
+import { textsIn } from './texts';
 
 /** Names of the faces, and of what stands high. */
-export function PictureTexts({ texts }: { readonly texts: Texts }) {
+export function PictureTexts({ picture }: { readonly picture: Picture }) {
+  const texts = useMemo(() => textsIn(picture), [picture]);
   return (
     <g>
       {texts.names.map((name) => (

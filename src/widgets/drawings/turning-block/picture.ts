@@ -1,3 +1,4 @@
+import { once } from '../../../core/once';
 import { squareOutlineOf } from './block-points';
 import type { Shape } from './convex';
 import { type CrossHair, crossHairs } from './cross-hair';
@@ -21,7 +22,8 @@ export interface Picture {
   readonly wedges: readonly Wedge[];
   readonly highs: readonly HighMark[];
   readonly crossHairs: readonly CrossHair[];
-  readonly datum?: DatumMark;
+  /** Room for it is looked for when it is first asked for. */
+  readonly datum: DatumMark | undefined;
 }
 
 export function pictureOf(block: DrawnBlock, view: View): Picture {
@@ -34,14 +36,16 @@ export function pictureOf(block: DrawnBlock, view: View): Picture {
   };
   const room = roomAbout(stage, faces, marks);
   const { datum: shownDatum } = block.shown;
-  const datum = shownDatum && datumMark(stage, shownDatum, room);
+  const datum = once(() => shownDatum && datumMark(stage, shownDatum, room));
   return {
     ...{ stage, room },
     sheet: stage.sheet,
     faces,
     square: squareFaces(stage),
     ...marks,
-    ...(datum && { datum }),
+    get datum() {
+      return datum();
+    },
   };
 }
 

@@ -1,14 +1,14 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
+import { InTurns } from '../../in-turns';
 import { Drawing } from '../drawing';
 import { drawnBlock } from './drawn-block';
 import { firstView } from './first-view';
 import { Key } from './key';
-import { type Picture, pictureOf } from './picture';
+import { pictureOf } from './picture';
 import { PictureFaces } from './picture-faces';
-import { PictureMarks } from './picture-marks';
+import { PictureDatum, PictureMarks } from './picture-marks';
 import { PictureTexts } from './picture-texts';
 import type { ShownBlock } from './shown-block';
-import { type Texts, textsIn } from './texts';
 import { TurnButtons } from './turn-buttons';
 import { TurnHandle } from './turn-handle';
 import { useTurning } from './use-turning';
@@ -32,15 +32,18 @@ export function TurningBlock({ block, label }: TurningBlockProps) {
   const first = useMemo(() => firstView(drawn), [drawn]);
   const { view, drag, moveBy, glideOn } = useTurning(first);
   const picture = useMemo(() => pictureOf(drawn, view), [drawn, view]);
-  const texts = useTexts(picture);
   return (
     <div class="turning-block">
       <div class="turning-block-place">
         <div class="turning-block-drawing" {...drag}>
           <Drawing height={picture.sheet.height} label={label}>
-            <PictureFaces picture={picture} />
-            <PictureMarks picture={picture} />
-            <PictureTexts texts={texts} />
+            {/* To find room for the datum and the texts takes its time. */}
+            <InTurns>
+              <PictureFaces picture={picture} />
+              <PictureMarks picture={picture} />
+              <PictureDatum picture={picture} />
+              <PictureTexts picture={picture} />
+            </InTurns>
           </Drawing>
         </div>
         <TurnHandle view={view} picture={picture} drag={drag} moveBy={moveBy} />
@@ -49,13 +52,4 @@ export function TurningBlock({ block, label }: TurningBlockProps) {
       <TurnButtons glideOn={glideOn} />
     </div>
   );
-}
-
-const NO_TEXTS: Texts = { names: [], highTexts: [] };
-
-/** To find room for the texts takes its time: at first they follow the picture a turn later. */
-function useTexts(picture: Picture): Texts {
-  const [shown, show] = useState(false);
-  useEffect(() => show(true), []);
-  return useMemo(() => (shown ? textsIn(picture) : NO_TEXTS), [picture, shown]);
 }
