@@ -66,6 +66,14 @@ export function newPlace(units: Pick<EntryUnits, 'size'>, newId: NewId): Microme
   };
 }
 
+/** The same setup with a place more where it is a micrometer's: two tell a taper, three a plane. */
+export function withOneMorePlace(setup: SetupEntry, newId: NewId): SetupEntry {
+  const [first] = setup.kind === 'micrometer' ? setup.places : [];
+  if (setup.kind !== 'micrometer' || first === undefined) return setup;
+  const size = first.up.unit === 'in' ? 'in' : 'mm';
+  return { ...setup, places: [...setup.places, newPlace({ size }, newId)] };
+}
+
 /**
  * The same setup to be read again: heights, places and faces stay, what the instruments showed is
  * empty. An assumption is not carried over where one of its faces was worked: it may no longer hold.

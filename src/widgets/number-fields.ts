@@ -17,25 +17,33 @@ function numberFields(): readonly HTMLInputElement[] {
 }
 
 /**
- * The field that is to be filled after `from`: the next one that is still empty, so that heights
- * and places that stand already are passed by, and then the first that was left out before it.
+ * The field to go to after `from`: the next one that is still empty or marked as wrong, so that heights
+ * and places that stand already are passed by, and then the first that was left so before it.
  */
 function nextToFill(from: HTMLInputElement): HTMLInputElement | undefined {
   const fields = numberFields();
   const at = fields.indexOf(from);
-  return fields.slice(at + 1).find(isToFill) ?? fields.slice(0, at).find(isToFill);
+  return fields.slice(at + 1).find(isUnfinished) ?? fields.slice(0, at).find(isUnfinished);
 }
 
 function isToFill(input: HTMLInputElement): boolean {
   return input.dataset.number === 'needed' && input.value.trim() === '';
 }
 
-/** True where no field but `input` is still to be filled. */
+function isUnfinished(input: HTMLInputElement): boolean {
+  return isToFill(input) || isMarked(input);
+}
+
+function isMarked(input: HTMLInputElement): boolean {
+  return input.ariaInvalid === 'true';
+}
+
+/** True where no field but `input` is still to be filled or put right. */
 export function isLast(input: HTMLInputElement): boolean {
   return nextToFill(input) === undefined;
 }
 
-/** Goes on to the next field to fill; with none left the entry is done. */
+/** Goes on to the next field to fill or to put right; with none left the entry is done. */
 export function goToNext(from: HTMLInputElement): void {
   const next = nextToFill(from);
   if (next === undefined) {
@@ -104,7 +112,7 @@ export function goToField(field: string): void {
 
 /** Goes to the first number field whose text cannot be taken: false where there is none. */
 export function goToMarked(): boolean {
-  const marked = numberFields().find((input) => input.ariaInvalid === 'true');
+  const marked = numberFields().find(isMarked);
   if (marked !== undefined) focusField(marked);
   return marked !== undefined;
 }

@@ -21,10 +21,12 @@ export function nextToReadInWords({ name, requirements, difference }: NextInWord
 
 /**
  * How far the next reading narrows the doubt of what is known: from an expanded uncertainty of `now` to
- * one of about `then`, both in µm.
+ * one of about `then`, both in µm. Half a repeat may widen it until the other half is read: that is no
+ * reason to take it.
  */
 export function narrowsInWords(name: string, now: number, then: number, unit: LengthUnit): string {
-  if (deviationNumber(then, unit) === deviationNumber(now, unit)) return `Next: ${name}`;
+  const isNarrower = then < now && deviationNumber(then, unit) !== deviationNumber(now, unit);
+  if (!isNarrower) return `Next: ${name}`;
   return `Next: ${name}. The ± goes to about ${deviation(then, unit)}`;
 }
 

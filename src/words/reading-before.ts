@@ -11,7 +11,7 @@ const NAMES: Readonly<Record<ReadingBefore['when'], string>> = {
 /** Decimals of a difference: those that an instrument shows. */
 const DECIMALS = { µm: 2, mm: 5, tenths: 2, thou: 3, in: 6 } as const;
 
-/** What was read before at the same point, and how far it is from there: 'Last time 41 µm, now −3.2'. */
+/** What was read before at the same point, and how far it is from there: 'Last time 41 µm, changed by −3.2'. */
 export function beforeInWords(
   before: ReadingBefore | undefined,
   { text, unit }: TypedLength,
@@ -23,6 +23,6 @@ export function beforeInWords(
   const now = readLengthText(text, unit);
   if (now.kind !== 'length') return said;
   const change = lengthText(fromMicrometres(now.length - then.length, unit), DECIMALS[unit]);
-  const sign = change.startsWith('-') ? '−' : '+';
-  return `${said}, now ${change === '0' ? 'the same' : `${sign}${change.replace('-', '')}`}`;
+  if (change === '0') return `${said}, now the same`;
+  return `${said}, changed by ${change.startsWith('-') ? '−' : '+'}${change.replace('-', '')}`;
 }

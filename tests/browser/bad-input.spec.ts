@@ -57,3 +57,33 @@ test('refuses absurd sizes, and no reading is taken of such a part', async ({ pa
   await expect(field).toHaveAccessibleDescription(/Over 3 m/);
   await expect(page.getByRole('link', { name: 'To the part', exact: true })).toHaveCount(0);
 });
+
+test('the key for next goes to what is marked before it says that all is done', async ({
+  page,
+}) => {
+  await type(page, 'Right side', '3a4');
+  const [right, left] = ['Right side', 'Left side'].map((name) =>
+    page.getByRole('textbox', { name, exact: true }),
+  );
+  await left?.tap();
+  await page.getByRole('button', { name: 'Next', exact: true }).tap();
+  await expect(right!).toBeFocused();
+  await type(page, 'Right side', '34');
+  await left?.tap();
+  await expect(page.getByRole('button', { name: 'Done', exact: true }).last()).toBeVisible();
+});
+
+test('a part that was begun and left with nothing typed leaves no trace in the list', async ({
+  page,
+}) => {
+  await page.getByRole('link', { name: 'Back to the part' }).tap();
+  await page.getByRole('link', { name: 'Back to the bench' }).tap();
+  await page.getByRole('button', { name: 'New part' }).tap();
+  await expect(page.getByRole('heading', { name: 'New part' })).toBeVisible();
+  await page.goBack();
+  await expect(page.getByText('1 part', { exact: true })).toBeVisible();
+  await page.getByRole('button', { name: 'New part' }).tap();
+  await page.getByRole('textbox', { name: 'Job reference' }).fill('7');
+  await page.goBack();
+  await expect(page.getByText('2 parts', { exact: true })).toBeVisible();
+});

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { newPlace, newSetup } from '../../src/entry/new-setup';
+import { newPlace, newSetup, withOneMorePlace } from '../../src/entry/new-setup';
 import type { SetupKind } from '../../src/entry/setup-entry';
 import { countedIds } from './support/ids';
 import { inch, micro, mm, tenths } from './support/typed';
@@ -79,4 +79,24 @@ it('one more place for the micrometer is empty and has an id of its own', () => 
   const [one, other] = [newPlace({ size: 'in' }, newId), newPlace({ size: 'in' }, newId)];
   expect(one).toEqual({ id: 'id 1', up: inch(''), across: inch(''), thickness: inch('') });
   expect(other.id).toBe('id 2');
+});
+
+describe('a place more', () => {
+  it('is the third of a micrometer, empty and in its unit', () => {
+    const inches = { size: 'in', reading: 'tenths' } as const;
+    const begun = newSetup('micrometer', ['back', 'front'], 'left', inches, countedIds());
+    const more = withOneMorePlace(begun, () => 'third');
+    expect(more).toEqual({
+      ...begun,
+      places: [
+        ...(begun.kind === 'micrometer' ? begun.places : []),
+        newPlace(inches, () => 'third'),
+      ],
+    });
+  });
+
+  it('is none of any other setup', () => {
+    const map = begin('face map');
+    expect(withOneMorePlace(map, () => 'third')).toBe(map);
+  });
 });

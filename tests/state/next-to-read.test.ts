@@ -69,6 +69,8 @@ describe('the next reading', () => {
       'Next: Left side. The ± goes to about 1.20 µm',
     );
     expect(narrowsInWords('Left side', 1.4, 1.399, 'µm')).toBe('Next: Left side');
+    // Half a seating widens it: that is no reason to read the other half.
+    expect(narrowsInWords('Left side', 1.4, 97, 'µm')).toBe('Next: Left side');
   });
 
   it('is none where all is read, or something is wrong', () => {

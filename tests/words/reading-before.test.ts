@@ -6,14 +6,14 @@ const LAST = { typed: micro('41'), when: 'last time' } as const;
 
 it('the reading before is said, and how far this one is from it', () => {
   expect(beforeInWords(LAST, micro(''))).toBe('Last time 41 µm');
-  expect(beforeInWords(LAST, micro('37.8'))).toBe('Last time 41 µm, now −3.2');
-  expect(beforeInWords(LAST, micro('41.50'))).toBe('Last time 41 µm, now +0.5');
+  expect(beforeInWords(LAST, micro('37.8'))).toBe('Last time 41 µm, changed by −3.2');
+  expect(beforeInWords(LAST, micro('41.50'))).toBe('Last time 41 µm, changed by +0.5');
   expect(beforeInWords(LAST, micro('41'))).toBe('Last time 41 µm, now the same');
   expect(beforeInWords({ typed: micro('-2.54'), when: 'seating before' }, tenths('1'))).toBe(
-    'Seating before −1 tenths, now +2',
+    'Seating before −1 tenths, changed by +2',
   );
   expect(beforeInWords({ ...LAST, typed: mm('60.001') }, mm('59,998'))).toBe(
-    'Last time 60.001 mm, now −0.003',
+    'Last time 60.001 mm, changed by −0.003',
   );
 });
 

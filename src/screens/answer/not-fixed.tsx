@@ -1,7 +1,9 @@
 import type { Remedy } from '../../core/inspection/candidates/candidate';
 import { type Face, oppositeFace } from '../../core/part/faces';
+import { withOneMorePlace } from '../../entry/new-setup';
 import type { SetupKind } from '../../entry/setup-entry';
 import { addSetups } from '../../state/plate-changes';
+import { newId } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { remediesInWords } from '../../words/remedies';
 
@@ -25,6 +27,9 @@ export function NotFixed({ remedies, requirement, inspection }: NotFixedProps) {
   const { face, datum } = requirement;
   const [first, ...others] = remediesInWords(remedies);
   const kinds = new Set(remedies.flat().map(({ kind }) => kind));
+  // What fixes a plane takes three places; two heights fix a taper.
+  const isPlane = kinds.has('micrometer at a corner');
+  const pair = { faces: [face, oppositeFace(face)], base: datum } as const;
   const started = new Set(
     inspection.setups.filter(({ faces }) => faces.includes(face)).map(({ kind }) => kind),
   );
@@ -54,7 +59,9 @@ export function NotFixed({ remedies, requirement, inspection }: NotFixedProps) {
               type="button"
               class="button"
               onClick={() =>
-                addSetups(inspection, [kind], { faces: [face, oppositeFace(face)], base: datum })
+                addSetups(inspection, [kind], pair, (setup) =>
+                  isPlane ? withOneMorePlace(setup, newId) : setup,
+                )
               }
             >
               {label}

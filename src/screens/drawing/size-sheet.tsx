@@ -43,16 +43,18 @@ export function SizeSheet({ entry, problems, onChange }: SizeSheetProps) {
         open={anySizeLimit(entry) || finish.text.trim() !== ''}
         summary="Limits of the sizes, and the finish"
       >
-        <Limits entry={entry} problems={problems} onChange={onChange} />
-        <NumberField
-          optional
-          field={fieldKey.finish()}
-          label="Finest finish asked for, Ra"
-          text={finish.text}
-          unit={finish.unit}
-          problem={problems.get(fieldKey.finish())}
-          onText={(text) => onChange({ finish: { ...finish, text } })}
-        />
+        <div class="stack">
+          <Limits entry={entry} problems={problems} onChange={onChange} />
+          <NumberField
+            optional
+            field={fieldKey.finish()}
+            label="Finest finish asked for, Ra"
+            text={finish.text}
+            unit={finish.unit}
+            problem={problems.get(fieldKey.finish())}
+            onText={(text) => onChange({ finish: { ...finish, text } })}
+          />
+        </div>
       </Fold>
     </section>
   );

@@ -7,8 +7,10 @@ import { facesWorked, inspectionBefore, type Link } from '../../state/chain';
 import { closeInspection } from '../../state/inspections';
 import { askToKeep } from '../../state/keeping';
 import { changeSetup, changeSetups } from '../../state/plate-changes';
+import { setWho, who } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { Later } from '../../widgets/later';
+import { TextField } from '../../widgets/text-field';
 import { GuideWhenShown } from '../example/guide-when-shown';
 import { to } from '../paths';
 import { AddSetup } from './add-setup';
@@ -107,6 +109,7 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
         {closed === undefined ? (
           <>
             <AddSetup entry={part.entry} inspection={inspection} />
+            <TextField id="who" label="Measured by" text={who.value} onText={setWho} />
             <button
               type="button"
               class="button"
@@ -123,7 +126,14 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
         ) : (
           <div class="note">
             Finished. <a href={to.record(part.id, inspection.id)}>Record of these readings</a>{' '}
-            {part.closed === undefined && <OpenAgain inspection={inspection} />}
+            {part.closed === undefined ? (
+              <OpenAgain inspection={inspection} />
+            ) : (
+              <p>
+                The part is closed. To put a slip right,{' '}
+                <a href={to.part(part.id)}>take it up again</a> first.
+              </p>
+            )}
           </div>
         )}
       </Later>

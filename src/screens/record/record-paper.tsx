@@ -3,6 +3,7 @@ import { METHOD } from '../../core/inspection/method';
 import type { Worked } from '../../state/answers';
 import type { Link } from '../../state/chain';
 import { readLevel, shop } from '../../state/shop';
+import { versionsOf } from '../../state/versions';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { InTurns } from '../../widgets/in-turns';
 import { decisionRuleInWords, UNCERTAINTY_IN_WORDS } from '../../words/record';
@@ -62,6 +63,12 @@ export function RecordPaper(props: RecordPaperProps) {
               : `Readings finished ${moment(closed.at)}.`}{' '}
             Record of {moment(closed?.at ?? inspection.changed)}, inspection {inspection.id}.
           </p>
+          {versionsOf(inspection).map(({ id, made, why, record }) => (
+            <p key={id}>
+              In place of the readings finished {moment(record.closed?.at ?? record.changed)},
+              opened again {moment(made)}: {why || 'no reason given'}.
+            </p>
+          ))}
         </footer>
       </InTurns>
     </article>

@@ -99,7 +99,7 @@ function settingsOf(row: ReadingRow, datum: Face): readonly string[] {
     typed === undefined || isBlank(typed) ? [] : [`${name} ${said(typed)}`],
   );
   const on = row.base === undefined ? [] : [`standing on its ${row.base}`];
-  const with_ = row.opposite === undefined ? [] : [`to its ${oppositeFace(row.face)}`];
+  const with_ = row.opposite === undefined ? [] : [`across to the ${oppositeFace(row.face)}`];
   const all = [...on, ...with_, ...at].join(', ');
   return all === '' ? [] : [all];
 }

@@ -1,3 +1,4 @@
+import { allFindings, isPending } from '../../core/inspection/any-finding';
 import type { InspectionAnswer } from '../../core/inspection/inspect';
 import { needOf } from '../../core/inspection/need';
 import { typedShare } from '../../state/advice';
@@ -25,10 +26,13 @@ export function Advice(props: AdviceProps) {
     );
   }
   if (wedge === 'in') {
+    const isSettled = !allFindings(props.answer).some(isPending);
     return (
       <>
         <p class="note">
-          {areFlat === false ? 'All else' : 'All'} that has been measured is in: leave it.
+          {isSettled
+            ? `${areFlat === false ? 'All else' : 'All'} that has been measured is in: leave it.`
+            : 'Working out what form does to the zones: a moment.'}
         </p>
         <Fold summary="To bring it closer all the same">
           <div class="stack">

@@ -93,7 +93,7 @@ function TopKeys({ field, layer, onLayer }: TopKeysProps) {
       )}
       {takesUnits(field) ? (
         <Key
-          label={layer === 'digits' ? 'mm + /' : '1 2 3'}
+          label={layer === 'digits' ? `${isInch(field) ? 'in' : 'mm'} + /` : '1 2 3'}
           kind="word"
           name={layer === 'digits' ? 'Signs and units' : 'Digits'}
           onPress={() => onLayer(other)}
@@ -104,6 +104,12 @@ function TopKeys({ field, layer, onLayer }: TopKeysProps) {
       <Key label="⌫" kind="word" name="Erase" onPress={() => eraseFrom(field)} />
     </div>
   );
+}
+
+const INCH_UNITS: readonly (string | undefined)[] = ['in', 'thou', 'tenths'];
+
+function isInch({ dataset }: HTMLInputElement): boolean {
+  return INCH_UNITS.includes(dataset.unit);
 }
 
 function Digits({ field }: LayerProps) {
