@@ -7,9 +7,11 @@ async function openRecord(page: Page): Promise<void> {
   await page.goto('/?example');
   await type(page, 'Right side', '41');
   await type(page, 'Left side', '29');
+  await page.getByRole('textbox', { name: 'Measured by' }).fill('M. K.');
   await page.getByRole('button', { name: 'Finish these readings' }).tap();
   await page.getByRole('link', { name: 'Record of these readings' }).tap();
-  await expect(page.getByRole('article')).toContainText('Inspection record');
+  // Drawn in turns: its foot comes last.
+  await expect(page.getByRole('article')).toContainText('of its method');
 }
 
 test('the record holds the readings as entered, the results, the rule and who measured', async ({
@@ -19,7 +21,14 @@ test('the record holds the readings as entered, the results, the rule and who me
   const record = page.getByRole('article');
   // (41 - 29) / 2 = 6 µm over 74 mm, with no taper: 7.30 over 90 mm on either side.
   await expect(record.getByText('7.30 ± 1.33 µm')).toHaveCount(2);
-  for (const said of ['41 µm', '29 µm', '60.001 mm', 'ISO 14253-1', 'version 1 of its method']) {
+  for (const said of [
+    'M. K.',
+    '41 µm',
+    '29 µm',
+    '60.001 mm',
+    'ISO 14253-1',
+    'version 1 of its method',
+  ]) {
     await expect(record).toContainText(said);
   }
   await expect(
