@@ -7,7 +7,7 @@ import { workOutFlat } from './answers';
 import { arithmetic } from './arithmetic/arithmetic';
 import { chain, type Link } from './chain';
 import { comparatorsIn, passIn } from './found-in';
-import { whenIdle } from './idle';
+import { whenAtRest } from './idle';
 import { kitMark } from './kit-mark';
 import { oldestFirst } from './oldest-first';
 import { level, newRecord, parts } from './shop';
@@ -27,7 +27,7 @@ export async function findAnew(
   const [summary, kit] = [summaries.peek().get(id), kitMark()];
   const links = await linksOf(id);
   const goesOn = async () => {
-    await new Promise<void>((resolve) => whenIdle(resolve));
+    await new Promise<void>((resolve) => whenAtRest(resolve));
     const open = chain.peek();
     const isAsItWas =
       parts.peek().get(id) === part &&

@@ -1,4 +1,5 @@
 /** Records in the order that they were made in. */
 export function oldestFirst<R extends { readonly made: string }>(records: Iterable<R>): R[] {
-  return [...records].sort((a, b) => a.made.localeCompare(b.made));
+  // As text, ISO 8601 sorts in the order of time.
+  return [...records].sort((a, b) => (a.made < b.made ? -1 : a.made > b.made ? 1 : 0));
 }

@@ -7,7 +7,7 @@ import { loadChain } from '../store/shop-store';
 import { workOut, workOutFlat } from './answers';
 import { workOutApart } from './answers-apart';
 import { chain, latestInspection } from './chain';
-import { whenIdle } from './idle';
+import { whenAtRest } from './idle';
 import { kitMark } from './kit-mark';
 import { oldestFirst } from './oldest-first';
 import { keep } from './saving';
@@ -63,7 +63,7 @@ function settleNow(part: string): void {
 export async function settleAll(ids: readonly string[], isWanted: () => boolean): Promise<void> {
   let settled: SummaryRecord[] = [];
   for (const id of ids) {
-    await new Promise<void>((resolve) => whenIdle(resolve));
+    await new Promise<void>((resolve) => whenAtRest(resolve));
     if (!isWanted()) break;
     const summary = isSettled(id) ? undefined : await settledFromStore(id);
     if (summary !== undefined) settled.push(summary);

@@ -84,15 +84,32 @@ export function loadSummaries(): Promise<Loaded<SummaryRecord>> {
   return loadRange<SummaryRecord>(SUMMARY_PREFIX);
 }
 
+/** Values read at a time: those of a large shop, read at once, would keep the page from answering. */
+const AT_ONCE = 300;
+
 async function loadRange<R extends StoredRecord>(prefix: string): Promise<Loaded<R>> {
-  const range = IDBKeyRange.bound(prefix, `${prefix}\uffff`);
-  const [keys, values] = await records('readonly', (store) =>
+  const end = `${prefix}\uffff`;
+  const all: Loaded<R>[] = [];
+  let range: IDBKeyRange | undefined = IDBKeyRange.bound(prefix, end);
+  while (range !== undefined) {
+    const [keys, values] = await read(range);
+    all.push(sorted<R>(values.map((value, index) => [String(keys[index]), value])));
+    const last = keys.length < AT_ONCE ? undefined : keys.at(-1);
+    range = last === undefined ? undefined : IDBKeyRange.bound(last, end, true);
+  }
+  return {
+    records: all.flatMap(({ records }) => records),
+    unread: all.flatMap(({ unread }) => unread),
+  };
+}
+
+function read(range: IDBKeyRange): Promise<[IDBValidKey[], unknown[]]> {
+  return records('readonly', (store) =>
     Promise.all([
-      promisifyRequest(store.getAllKeys(range)),
-      promisifyRequest<unknown[]>(store.getAll(range)),
+      promisifyRequest(store.getAllKeys(range, AT_ONCE)),
+      promisifyRequest<unknown[]>(store.getAll(range, AT_ONCE)),
     ]),
   );
-  return sorted<R>(values.map((value, index) => [String(keys[index]), value]));
 }
 
 /** Stored values as records of today's format, and what is none. */

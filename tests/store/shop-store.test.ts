@@ -131,3 +131,12 @@ describe('records that cannot be read', () => {
     expect(await storedAt('shop')).toEqual(later);
   });
 });
+
+it('more parts than are read at a time come all, each once and in the order of their keys', async () => {
+  const names = Array.from({ length: 700 }, (_, index) => `p${String(index).padStart(4, '0')}`);
+  await save(names.map((name) => part(name)));
+  await putAnything('part/p0299', { format: 99, kind: 'part' });
+  const { records, unread } = await loadParts();
+  expect(records.map(({ id }) => id)).toEqual(names.filter((name) => name !== 'p0299'));
+  expect(unread).toEqual([{ key: 'part/p0299', reason: 'newer' }]);
+});

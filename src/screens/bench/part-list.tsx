@@ -1,9 +1,17 @@
 import { computed, signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { DEFAULT_LEVEL } from '../../core/verdict/conformity';
-import { type Asked, findParts, listed, type PartState, shelfOf } from '../../state/find-parts';
+import {
+  type Asked,
+  findParts,
+  type ListedPart,
+  listed,
+  type PartState,
+  shelfOf,
+} from '../../state/find-parts';
 import { level, loading, parts } from '../../state/shop';
 import { Choice } from '../../widgets/choice';
+import { Later } from '../../widgets/later';
 import { SearchField } from '../../widgets/search-field';
 import { countInWords, STATE_LABELS } from '../../words/part-states';
 import { PartCard } from './part-card';
@@ -17,6 +25,9 @@ const PAGE = 30;
 const pages = signal(1);
 
 const found = computed(() => findParts(listed.value, asked.value, level.value ?? DEFAULT_LEVEL));
+
+/** Parts that a phone shows at once, beside the search: they come in the frame of the key, the rest after it. */
+const IN_SIGHT = 8;
 
 /** From so many parts on there is something to search. */
 const MANY = 6;
@@ -78,11 +89,8 @@ export function PartList() {
           : countInWords(shown.length, found.value.length)}
       </p>
       <ul class="cards">
-        {shown.map((one) => (
-          <li key={one.part.id}>
-            <PartCard listed={one} />
-          </li>
-        ))}
+        {cardsOf(shown.slice(0, IN_SIGHT))}
+        <Later turns={1}>{cardsOf(shown.slice(IN_SIGHT))}</Later>
       </ul>
       {shown.length < found.value.length && (
         <button type="button" class="button" onClick={() => (pages.value += 1)}>
@@ -91,6 +99,14 @@ export function PartList() {
       )}
     </section>
   );
+}
+
+function cardsOf(some: readonly ListedPart[]) {
+  return some.map((one) => (
+    <li key={one.part.id}>
+      <PartCard listed={one} />
+    </li>
+  ));
 }
 
 /** Has it worked out where the parts stand of which it is not known, while the list is seen. */
