@@ -63,7 +63,7 @@ function ComparatorSheet({ history }: { readonly history: ComparatorHistory }) {
       {run.chart !== undefined && <p class="soft small">{limitsInWords(run.points.length)}</p>}
       <div class="row">
         {run.points.length > 0 && (
-          <button type="button" class="button" onClick={() => setAnew(name)}>
+          <button type="button" class="button" onClick={() => setAnew(name, run.points.at(-1)?.at)}>
             It was set anew
           </button>
         )}

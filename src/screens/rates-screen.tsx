@@ -69,7 +69,7 @@ function WaySheet({ way }: { readonly way: WayOfWorking }) {
       {own.length > 1 && <PassesChart title={title} own={own} typical={rate.typical.median} />}
       <PassLines own={own} />
       {anew === undefined ? (
-        <button type="button" class="button" onClick={() => learnAnew(name)}>
+        <button type="button" class="button" onClick={() => learnAnew(name, own.at(-1)?.work.made)}>
           Begin anew: forget these
         </button>
       ) : (

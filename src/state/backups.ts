@@ -6,7 +6,7 @@ import type { Job, Message, Results } from '../exchange/jobs';
 import type { PutBack } from '../exchange/merge/put-back';
 import type { Tally } from '../exchange/merge/tally';
 import { type BegunMerge, loadBegunMerge } from '../store/begun-merge';
-import { mergedStates } from '../store/merged-states';
+import { isAnyMerged } from '../store/merged-states';
 import { tellOtherWindows } from '../store/other-windows';
 import { loadRecoveryCopy } from '../store/recovery';
 import { agreedKeys } from './agreed';
@@ -99,7 +99,7 @@ export const begunMerge = signal<BegunMerge | undefined>(undefined);
 export async function lookForBegunMerge(): Promise<void> {
   try {
     begunMerge.value = await loadBegunMerge();
-    canPutBack.value = (await mergedStates()).size > 0;
+    canPutBack.value = await isAnyMerged();
   } catch (error) {
     // That the database will not open is told elsewhere.
     console.error(error);

@@ -7,7 +7,7 @@ import { afterFrame } from './after-frame';
 import { agreedOn, letGo, onArrival, onDeparture } from './agreed';
 import { oldestFirst } from './oldest-first';
 import { held, keep, keepLeftBehind, TRY_AGAIN, unsaved } from './saving';
-import { changedNow, loading, newRecord, parts, tellUnread } from './shop';
+import { changedNow, loading, newRecord, nowAfter, parts, tellUnread } from './shop';
 import { unsettled } from './summaries';
 import { showVersions, versions } from './versions';
 
@@ -111,6 +111,14 @@ onDeparture((gone) => {
   const left = links.filter((link) => !gone.has(keyOf(link)));
   if (left.length < links.length) chain.value = { part, links: left };
 });
+
+/** What a new link of the chain of `part` begins with: made after the last one, also where the clock has been set back. */
+export function newLink(part: string): ReturnType<typeof newRecord> {
+  const base = newRecord();
+  const last = chain.peek()?.part === part ? chain.peek()?.links.at(-1) : undefined;
+  const made = nowAfter(last?.made ?? '');
+  return { ...base, made, changed: made };
+}
 
 export function putLinks(part: string, links: readonly Link[]): void {
   const changed = links.map(changedNow);

@@ -5,10 +5,20 @@ import type { PartEntry } from '../entry/part-entry';
 import type { SetupEntry } from '../entry/setup-entry';
 import { waysToBegin } from '../entry/ways-to-begin';
 import type { InspectionRecord, PartRecord } from '../store/records';
-import { asItIs, chain, type Link, latestInspection, putLinks, showLinks } from './chain';
+import { asItIs, chain, type Link, latestInspection, newLink, putLinks, showLinks } from './chain';
 import { newSetupWithKit, withKitInUse } from './kit-in-use';
 import { keep } from './saving';
-import { changedNow, newId, newRecord, now, partAsItIs, parts, putPart, shop } from './shop';
+import {
+  changedNow,
+  newId,
+  newRecord,
+  now,
+  nowAfter,
+  partAsItIs,
+  parts,
+  putPart,
+  shop,
+} from './shop';
 import { unsettled } from './summaries';
 import { showVersions, versionOf, versions } from './versions';
 
@@ -21,7 +31,7 @@ export function beginInspection(part: string, entry: PartEntry): InspectionRecor
     .flatMap((setup) => readAgain(setup, newId, worked) ?? [])
     .map(withKitInUse);
   const inspection: InspectionRecord = {
-    ...newRecord(),
+    ...newLink(part),
     ...{ kind: 'inspection', id: newId(), part },
     setups: again.length > 0 ? again : firstSetups(entry),
   };
@@ -36,7 +46,7 @@ export function addInspection(
   leftOut: NonNullable<InspectionRecord['leftOut']>,
 ): InspectionRecord {
   const inspection: InspectionRecord = {
-    ...newRecord(),
+    ...newLink(part),
     ...{ kind: 'inspection', id: newId(), part, setups },
     ...(Object.keys(leftOut).length > 0 && { leftOut }),
   };
@@ -50,7 +60,9 @@ function firstSetups(entry: PartEntry): readonly SetupEntry[] {
 
 /** Finishes the readings: from now on they are worked out with the part and the kit as they are now. */
 export function closeInspection(inspection: InspectionRecord, part: PartEntry): void {
-  putLinks(inspection.part, [{ ...asItIs(inspection), closed: finishedWith(part) }]);
+  putLinks(inspection.part, [
+    { ...asItIs(inspection), closed: finishedWith(part, asItIs(inspection).made) },
+  ]);
 }
 
 /**
@@ -72,7 +84,7 @@ export function reopenInspection(inspection: InspectionRecord, why: string): voi
 export function closePart(shown: PartRecord, inspection: InspectionRecord): void {
   const part = partAsItIs(shown);
   const current = asItIs(inspection);
-  const finished = current.closed ?? finishedWith(part.entry);
+  const finished = current.closed ?? finishedWith(part.entry, current.made);
   const closed: PartRecord = {
     ...part,
     closed: { at: now(), inspection: current.id, ...byWhom() },
@@ -95,10 +107,13 @@ function putPartWith(part: PartRecord, changed: readonly Link[]): void {
   showLinks(part.id, links);
 }
 
-/** What readings that are finished at this moment are worked out with, and by whom. */
-export function finishedWith(part: PartEntry): NonNullable<InspectionRecord['closed']> {
+/** What readings that were begun at `made` and are finished at this moment are worked out with, and by whom. */
+export function finishedWith(
+  part: PartEntry,
+  made: string,
+): NonNullable<InspectionRecord['closed']> {
   const { kit, level } = shop.value;
-  return { at: now(), part, kit, level, method: METHOD, ...byWhom() };
+  return { at: nowAfter(made), part, kit, level, method: METHOD, ...byWhom() };
 }
 
 function byWhom(): { readonly who?: string } {

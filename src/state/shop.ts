@@ -31,9 +31,15 @@ export function newRecord() {
   return { format: FORMAT, made, changed: made } as const;
 }
 
+/** Now, or just after `last` where the clock has been set back since: what comes later is told as later. */
+export function nowAfter(last: string): string {
+  const at = now();
+  return at >= last ? at : new Date(Date.parse(last) + 1).toISOString();
+}
+
 /** The record as changed at this moment: each change is to be put through here before it is kept. */
 export function changedNow<R extends StoredRecord>(record: R): R {
-  return { ...record, changed: now() };
+  return { ...record, changed: nowAfter(record.changed) };
 }
 
 /** Whether the database has answered yet. */
@@ -207,9 +213,9 @@ export function setMethodLimits(entry: MethodLimitsEntry): void {
   putShop({ methodLimits: entry });
 }
 
-/** Lets the rate of a way of working be learned from what is yet to come. */
-export function learnAnew(way: string): void {
-  putShop({ learnedSince: { ...shop.value.learnedSince, [way]: now() } });
+/** Lets the rate of a way of working be learned from what is yet to come after `last`, its last pass. */
+export function learnAnew(way: string, last = ''): void {
+  putShop({ learnedSince: { ...shop.value.learnedSince, [way]: nowAfter(last) } });
 }
 
 /** Lets what came before count again. */
@@ -218,10 +224,11 @@ export function takeBackLearningAnew(way: string): void {
   putShop({ learnedSince: others });
 }
 
-/** Lets a new run begin for a comparator: it was set anew. */
-export function setAnew(comparator: string): void {
+/** Lets a new run begin for a comparator after `last`, its last check: it was set anew. */
+export function setAnew(comparator: string, last = ''): void {
   const before = shop.value.setAnew ?? {};
-  putShop({ setAnew: { ...before, [comparator]: [...(before[comparator] ?? []), now()] } });
+  const times = [...(before[comparator] ?? []), nowAfter(last)];
+  putShop({ setAnew: { ...before, [comparator]: times } });
 }
 
 /** Takes back that it was set anew the last time. */

@@ -9,8 +9,8 @@ interface Step {
   readonly before: Content;
   /** Where in the record the text is that was typed; undefined for any other change. */
   readonly typedAt: string | undefined;
-  /** Time of the change, ISO 8601 in UTC. */
-  readonly at: string;
+  /** When it was changed, ms since the page was opened: the clock of the day may be set back meanwhile. */
+  readonly at: number;
 }
 
 interface History {
@@ -31,15 +31,13 @@ const PAUSE = 2000;
 
 /** Notes that `before` was changed into `after`. */
 export function noteChange(before: InspectionRecord, after: InspectionRecord): void {
+  const at = performance.now();
   const steps = stepsTo(before);
   const typedAt = typedBetween(before.setups, after.setups);
   const last = steps.at(-1);
   const goesOn =
-    last !== undefined &&
-    typedAt !== undefined &&
-    last.typedAt === typedAt &&
-    Date.parse(after.changed) - Date.parse(last.at) < PAUSE;
-  const step = { before: goesOn ? last.before : contentOf(before), typedAt, at: after.changed };
+    last !== undefined && typedAt !== undefined && last.typedAt === typedAt && at - last.at < PAUSE;
+  const step = { before: goesOn ? last.before : contentOf(before), typedAt, at };
   history.value = {
     inspection: after.id,
     content: contentOf(after),

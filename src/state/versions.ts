@@ -1,7 +1,6 @@
 import { signal } from '@preact/signals';
 import { keyOf } from '../store/keys';
 import type { InspectionRecord, VersionRecord } from '../store/records';
-import { oldestFirst } from './oldest-first';
 import { newRecord } from './shop';
 
 /** The earlier states of what happened to the part that is open, oldest first. */
@@ -27,6 +26,7 @@ export function versionOf(record: InspectionRecord, why: string): VersionRecord 
   return { ...newRecord(), kind: 'version', of: keyOf(record), id, record, why };
 }
 
+/** In the order of the states themselves: when one was kept hangs on the clock of that day. */
 export function showVersions(all: readonly VersionRecord[]): void {
-  versions.value = oldestFirst(all);
+  versions.value = [...all].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
 }

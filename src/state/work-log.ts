@@ -1,9 +1,9 @@
 import type { Removal } from '../core/correction/removal';
 import type { PartEntry } from '../entry/part-entry';
 import type { InspectionRecord, WorkRecord } from '../store/records';
-import { asItIs, chain, putLinks } from './chain';
+import { asItIs, chain, newLink, putLinks } from './chain';
 import { finishedWith } from './inspections';
-import { newId, newRecord } from './shop';
+import { newId } from './shop';
 
 /** Begins to log work on a face that follows `inspection`, which is finished by it, in one transaction. */
 export function beginWork(
@@ -13,7 +13,7 @@ export function beginWork(
 ): WorkRecord {
   const last = chain.value?.links.findLast((link): link is WorkRecord => link.kind === 'work');
   const work: WorkRecord = {
-    ...newRecord(),
+    ...newLink(inspection.part),
     ...{ kind: 'work', id: newId(), part: inspection.part },
     ...{ face, advised: { mean, slopes } },
     after: inspection.id,
@@ -23,7 +23,7 @@ export function beginWork(
     note: '',
   };
   const current = asItIs(inspection);
-  const closed = current.closed ?? finishedWith(part);
+  const closed = current.closed ?? finishedWith(part, current.made);
   putLinks(current.part, [{ ...current, closed }, work]);
   return work;
 }

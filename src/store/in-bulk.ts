@@ -15,19 +15,23 @@ export async function* everythingEntered(): AsyncGenerator<readonly unknown[]> {
   for (const prefix of ENTERED) yield* under(prefix);
 }
 
+type Group = readonly [keys: IDBValidKey[], values: unknown[]];
+
+/** While a group is worked on, the next one is being read. */
 async function* under(prefix: string): AsyncGenerator<readonly unknown[]> {
   const end = `${prefix}\uffff`;
-  let range: IDBKeyRange | undefined = IDBKeyRange.bound(prefix, end);
-  while (range !== undefined) {
-    const [keys, values] = await read(range);
+  let next: Promise<Group> | undefined = read(IDBKeyRange.bound(prefix, end));
+  while (next !== undefined) {
+    const [keys, values]: Group = await next;
+    const last: IDBValidKey | undefined = keys.length < AT_ONCE ? undefined : keys.at(-1);
+    next = last === undefined ? undefined : read(IDBKeyRange.bound(last, end, true));
+    // What fails is told where it is waited for.
+    next?.catch(() => {});
     if (values.length > 0) yield values;
-    const last = keys.at(-1);
-    const isLast = last === undefined || keys.length < AT_ONCE;
-    range = isLast ? undefined : IDBKeyRange.bound(last, end, true);
   }
 }
 
-function read(range: IDBKeyRange): Promise<[IDBValidKey[], unknown[]]> {
+function read(range: IDBKeyRange): Promise<Group> {
   return records('readonly', (store) =>
     Promise.all([
       promisifyRequest(store.getAllKeys(range, AT_ONCE)),

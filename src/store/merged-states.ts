@@ -38,6 +38,12 @@ export async function mergedStates(): Promise<MergedStates> {
   return latest;
 }
 
+/** Whether it has brought or changed anything: the notes of a large shop are long. */
+export async function isAnyMerged(): Promise<boolean> {
+  const notes = await records('readonly', (store) => promisifyRequest(store.count(noted())));
+  return notes > 0;
+}
+
 /** Forgets it, within a transaction. */
 export function eraseMergedStates(store: IDBObjectStore): void {
   store.delete(noted());

@@ -1,4 +1,5 @@
 import { listed } from './plans';
+import { moment } from './time';
 
 /** How often something is there, by what it is called. */
 export interface Count {
@@ -30,9 +31,12 @@ export function putBackInWords({
   return ['It is as before the merge', ...more].join('; ').concat('. Nothing is lost.');
 }
 
-/** How long ago something was: 'today', 'yesterday', '12 days ago'. */
+const DAY = 86_400_000;
+
+/** How long ago something was: 'within the last day', 'a day ago', '12 days ago'; plainly where the clock says that it is yet to come. */
 export function daysAgo(then: string, now: string): string {
-  const days = Math.floor((Date.parse(now) - Date.parse(then)) / 86_400_000);
+  const days = (Date.parse(now) - Date.parse(then)) / DAY;
+  if (days < 0) return `dated ${moment(then)}, after what the clock says now: check the date`;
   if (days < 1) return 'within the last day';
-  return days === 1 ? 'a day ago' : `${days} days ago`;
+  return days < 2 ? 'a day ago' : `${Math.floor(days)} days ago`;
 }

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { withReading } from '../../src/entry/placings';
 import type { NoseComparatorSetup } from '../../src/entry/setup-entry';
 import { chain, openChain } from '../../src/state/chain';
@@ -26,6 +26,8 @@ const START: InspectionRecord = {
   setups: [noseSetup({ right: '', left: '' })],
 };
 
+afterEach(() => vi.restoreAllMocks());
+
 beforeEach(async () => {
   await startAfresh();
   await save([START]);
@@ -37,7 +39,10 @@ const type = (placing: 'on right' | 'on left', text: string) =>
   changeSetup(START, START.setups[0] as NoseComparatorSetup, (setup) =>
     withReading(setup, placing, text),
   );
-const wait = (ms: number) => vi.setSystemTime(Date.now() + ms);
+const wait = (ms: number) => {
+  const later = performance.now() + ms;
+  vi.spyOn(performance, 'now').mockImplementation(() => later);
+};
 const kinds = () => now().setups.map(({ kind }) => kind);
 const texts = () =>
   now().setups.flatMap((setup) =>

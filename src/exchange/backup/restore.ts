@@ -54,17 +54,28 @@ async function inGroups(
   let tally = NOTHING;
   let good = 0;
   let group: KeptRecord[] = [];
-  const finish = async () => {
-    tally = counted(tally, await work(group));
-    good += group.length;
-    group = [];
+  let underWay = Promise.resolve();
+  const workOn = async (records: readonly KeptRecord[]) => {
+    tally = counted(tally, await work(records));
+    good += records.length;
     progress(good);
   };
-  for await (const line of readBackup(file)) {
-    if (line.ok) group.push(line.record);
-    else told(line.line, line.message);
-    if (group.length >= AT_ONCE) await finish();
+  // While the database works on one group, the next one is read and looked over.
+  const finish = async () => {
+    await underWay;
+    underWay = workOn(group);
+    underWay.catch(() => {});
+    group = [];
+  };
+  try {
+    for await (const line of readBackup(file)) {
+      if (line.ok) group.push(line.record);
+      else told(line.line, line.message);
+      if (group.length >= AT_ONCE) await finish();
+    }
+    if (group.length > 0) await finish();
+  } finally {
+    await underWay;
   }
-  if (group.length > 0) await finish();
   return { good, tally };
 }

@@ -42,7 +42,7 @@ function BackupSheet() {
       <p>
         {lastBackup.value === undefined
           ? 'This device has never given a backup out.'
-          : `The last one is from ${daysAgo(lastBackup.value, now())}.`}{' '}
+          : `The last one: ${daysAgo(lastBackup.value, now())}.`}{' '}
         All that you enter is on this device alone: a lost phone takes it along.
       </p>
       <button
