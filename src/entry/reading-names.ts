@@ -41,12 +41,14 @@ function namesIn(setup: SetupEntry): Names {
       ]);
     case 'over the top':
     case 'face map': {
+      // A face may have both: a place of the map is not to be taken for the same one over the plate.
       const [face] = setup.faces;
+      const name = setup.kind === 'over the top' ? `Over the ${face}` : label(face);
       const places: Names = setup.places.map(({ id }, index) => [
         id,
-        `${label(face)}, place ${index + 1}`,
+        `${name}, place ${index + 1}`,
       ]);
-      return [...places, [sitReading(setup.id), `${label(face)}: how the block sat`]];
+      return [...places, [sitReading(setup.id), `${name}: how the block sat`]];
     }
     case 'assumed parallel':
       return [[setup.id, `${setup.faces.join(' and ')} taken as parallel`]];

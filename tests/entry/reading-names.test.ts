@@ -86,10 +86,11 @@ describe('the name of a reading', () => {
       'place 2': 'Micrometer right to left, place 2',
     });
     expect(nameOf(over)).toEqual({
-      'spot 1': 'Top, place 1',
-      'spot 2': 'Top, place 2',
-      'sit of over': 'Top: how the block sat',
+      'spot 1': 'Over the top, place 1',
+      'spot 2': 'Over the top, place 2',
+      'sit of over': 'Over the top: how the block sat',
     });
+    expect(nameOf(map)).toMatchObject({ 'spot 1': 'Top, place 1' });
     expect(nameOf(assumption(micro('1')))).toEqual({ word: 'right and left taken as parallel' });
   });
 });

@@ -1,4 +1,4 @@
-import { type Face, oppositeFace } from '../../core/part/faces';
+import type { Face } from '../../core/part/faces';
 import { placeEdges } from '../../entry/place-edges';
 import { type ReadingRow, readingRows } from '../../entry/reading-rows';
 import { isBlank, type TypedLength } from '../../entry/typed-length';
@@ -99,8 +99,11 @@ function settingsOf(row: ReadingRow, datum: Face): readonly string[] {
     typed === undefined || isBlank(typed) ? [] : [`${name} ${said(typed)}`],
   );
   const on = row.base === undefined ? [] : [`standing on its ${row.base}`];
-  const with_ = row.opposite === undefined ? [] : [`across to the ${oppositeFace(row.face)}`];
-  const all = [...on, ...with_, ...at].join(', ');
+  const between =
+    row.kind === 'micrometer' && row.opposite !== undefined
+      ? [`between the ${row.face} and the ${row.opposite}`]
+      : [];
+  const all = [...on, ...between, ...at].join(', ');
   return all === '' ? [] : [all];
 }
 
