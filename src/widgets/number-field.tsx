@@ -23,10 +23,17 @@ export interface NumberFieldProps {
   readonly reading?: boolean;
   /** Takes a whole row where fields stand in columns. */
   readonly wide?: boolean;
-  /** Left empty it has a meaning of its own, so that going on to the next field passes it by. */
-  readonly optional?: boolean;
+  /**
+   * Left empty it has a meaning of its own, so that going on to the next field passes it by; where it
+   * is 'asked' all the same, that stops at it once on the way.
+   */
+  readonly optional?: boolean | 'asked';
   readonly onText: (text: string) => void;
   readonly onFocus?: () => void;
+}
+
+function numberKind({ optional = false }: NumberFieldProps): 'needed' | 'optional' | 'asked' {
+  return optional === true ? 'optional' : optional || 'needed';
 }
 
 /** A field for a number, with its unit and what is wrong with it. Enter goes on to the next one. */
@@ -41,7 +48,7 @@ export function NumberField(props: NumberFieldProps) {
         <input
           id={id}
           type="text"
-          data-number={props.optional ? 'optional' : 'needed'}
+          data-number={numberKind(props)}
           data-kind={field.split(' ')[0]}
           data-unit={props.isLength ? unit : undefined}
           inputMode={hasOwnKeypad() ? 'none' : 'decimal'}

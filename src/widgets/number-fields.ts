@@ -23,7 +23,8 @@ function numberFields(): readonly HTMLInputElement[] {
 function nextToFill(from: HTMLInputElement): HTMLInputElement | undefined {
   const fields = numberFields();
   const at = fields.indexOf(from);
-  return fields.slice(at + 1).find(isUnfinished) ?? fields.slice(0, at).find(isUnfinished);
+  const onward = fields.slice(at + 1).find((input) => isUnfinished(input) || isAsked(input));
+  return onward ?? fields.slice(0, at).find(isUnfinished);
 }
 
 function isToFill(input: HTMLInputElement): boolean {
@@ -32,6 +33,11 @@ function isToFill(input: HTMLInputElement): boolean {
 
 function isUnfinished(input: HTMLInputElement): boolean {
   return isToFill(input) || isMarked(input);
+}
+
+/** True for one that may stay empty, and is not to be passed by unseen. */
+function isAsked(input: HTMLInputElement): boolean {
+  return input.dataset.number === 'asked' && input.value.trim() === '';
 }
 
 function isMarked(input: HTMLInputElement): boolean {

@@ -87,3 +87,23 @@ test('a part that was begun and left with nothing typed leaves no trace in the l
   await page.goBack();
   await expect(page.getByText('2 parts', { exact: true })).toBeVisible();
 });
+
+test('with three places of the micrometer going on asks how far in each is, and once only', async ({
+  page,
+}) => {
+  await page.getByRole('button', { name: 'Micrometer', exact: true }).tap();
+  await page.getByRole('button', { name: 'Add a place', exact: true }).tap();
+  const fields = (name: string) => page.getByRole('textbox', { name, exact: true });
+  const next = page.getByRole('button', { name: 'Next', exact: true });
+  await fields('Up from bottom').first().fill('10');
+  await next.tap();
+  await expect(fields('In from front').first()).toBeFocused();
+  await next.tap();
+  await expect(fields('Thickness').first()).toBeFocused();
+  for (const place of [0, 1, 2]) {
+    await fields('Up from bottom').nth(place).fill('10');
+    await fields('Thickness').nth(place).fill('60');
+  }
+  // The middle is meant where nothing stands: at the end that is no reason to go back.
+  await expect(page.getByRole('button', { name: 'Done', exact: true }).last()).toBeVisible();
+});

@@ -88,6 +88,8 @@ function Place(props: PlaceProps) {
       edges={placeEdges(setup.faces[0], part.datum)}
       problems={problems}
       locked={locked}
+      // Three tell a plane, where they do not lie on one line.
+      asksAcross={setup.places.length > 2}
       onChange={put}
       onRemove={setup.places.length > 1 ? remove : undefined}
       onFocus={onFocus}

@@ -18,6 +18,8 @@ interface PlaceFieldsProps {
   readonly edges: { readonly up: Face; readonly across: Face };
   readonly problems: Problems;
   readonly locked: boolean;
+  /** True where it matters how far in the place is: by itself the middle is meant. */
+  readonly asksAcross?: boolean;
   readonly onChange: (changed: Partial<PlaceEntry>) => void;
   /** Absent where the place must stay. */
   readonly onRemove: (() => void) | undefined;
@@ -29,6 +31,7 @@ interface PlaceFieldsProps {
 /** Where a place is, and what is read there. */
 export function PlaceFields(props: PlaceFieldsProps) {
   const { place, number, edges, problems, locked, onChange, onRemove, onFocus, children } = props;
+  const { asksAcross = false } = props;
   return (
     <fieldset class="stack">
       <legend class="sheet-head">
@@ -55,7 +58,7 @@ export function PlaceFields(props: PlaceFieldsProps) {
           onTyped={(typed) => onChange({ up: typed })}
         />
         <LengthField
-          optional
+          optional={asksAcross ? 'asked' : true}
           field={fieldKey.across(place.id)}
           label={`In from ${edges.across}`}
           typed={place.across}
