@@ -120,10 +120,11 @@ export async function openShop(): Promise<void> {
 
 onArrival((records) => {
   showSummaries(records.filter((record) => record.kind === 'summary'));
-  for (const record of records) {
-    if (record.kind === 'part') parts.value = new Map(parts.value).set(record.id, record);
-    if (record.kind === 'shop') shop.value = record;
+  const arrived = records.filter((record) => record.kind === 'part');
+  if (arrived.length > 0) {
+    parts.value = new Map([...parts.value, ...arrived.map((part) => [part.id, part] as const)]);
   }
+  for (const record of records) if (record.kind === 'shop') shop.value = record;
 });
 
 onDeparture((gone) => {

@@ -27,6 +27,9 @@ export interface Unread {
   readonly name?: string;
 }
 
+/** Values read at a time: those of a large shop, read at once, would keep the page from answering. */
+const AT_ONCE = 300;
+
 /** Writes all of `changed` in one transaction: either all are kept or none. */
 export function save(changed: readonly StoredRecord[]): Promise<void> {
   return records('readwrite', (store) => {
@@ -56,12 +59,16 @@ export async function readAt(keys: readonly string[]): Promise<readonly StoredRe
 export async function lookAt(
   keys: readonly string[],
 ): Promise<{ readonly records: readonly StoredRecord[]; readonly nothing: readonly string[] }> {
-  const stored = await getMany<unknown>([...keys], records);
-  const found = keys.map((key, index) => [key, stored[index]] as const);
-  return {
-    records: sorted(found.filter(([, value]) => value !== undefined)).records,
-    nothing: found.flatMap(([key, value]) => (value === undefined ? [key] : [])),
-  };
+  const all: StoredRecord[] = [];
+  const nothing: string[] = [];
+  for (let from = 0; from < keys.length; from += AT_ONCE) {
+    const some = keys.slice(from, from + AT_ONCE);
+    const stored = await getMany<unknown>([...some], records);
+    const found = some.map((key, index) => [key, stored[index]] as const);
+    all.push(...sorted(found.filter(([, value]) => value !== undefined)).records);
+    nothing.push(...found.flatMap(([key, value]) => (value === undefined ? [key] : [])));
+  }
+  return { records: all, nothing };
 }
 
 /** All parts. */
@@ -83,9 +90,6 @@ export function loadVersions(part: string): Promise<Loaded<VersionRecord>> {
 export function loadSummaries(): Promise<Loaded<SummaryRecord>> {
   return loadRange<SummaryRecord>(SUMMARY_PREFIX);
 }
-
-/** Values read at a time: those of a large shop, read at once, would keep the page from answering. */
-const AT_ONCE = 300;
 
 async function loadRange<R extends StoredRecord>(prefix: string): Promise<Loaded<R>> {
   const end = `${prefix}\uffff`;
