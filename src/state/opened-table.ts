@@ -1,15 +1,18 @@
 import { signal } from '@preact/signals';
+import { lookThrough, type TableContents } from '../exchange/csv/long-table';
 import { readCsv } from '../exchange/csv/read-csv';
-import { type TableKind, tableKind } from '../exchange/csv/table-kind';
+import { isResults } from '../exchange/csv/table-kind';
 import { tableText } from '../exchange/csv/table-text';
 import type { PartRecord } from '../store/records';
 import { parts } from './shop';
+import { turns } from './turns';
 
 /** A table that was opened without a part that it belongs to. */
 export interface OpenedTable {
   readonly name: string;
   readonly text: string;
-  readonly kind: TableKind;
+  /** None where it holds results: they are worked out from readings, and never taken in. */
+  readonly contents: TableContents | undefined;
 }
 
 /** Bytes at the beginning of a file that tell whether it is a table. */
@@ -20,17 +23,19 @@ const BEGINNING = 20_000;
  *
  * @throws FileRefused where it is a table that cannot be taken.
  */
-export async function openTable(file: File): Promise<OpenedTable | undefined> {
+export async function openTable(
+  file: File,
+  progress: (rows: number) => void = () => {},
+): Promise<OpenedTable | undefined> {
   const beginning = await tableText(file.slice(0, BEGINNING));
   const [headings] = beginning.split(/\r\n|\r|\n/, 1);
   if (!isText(beginning) || beginning.trimStart().startsWith('{')) return undefined;
   const [head] = readCsv(headings ?? '');
   if (head === undefined || head.cells.length < 2) return undefined;
   // Results are told by their headings, however many there are.
-  const kind = tableKind([head]);
-  if (kind.kind === 'results') return { name: file.name, text: '', kind };
+  if (isResults(head)) return { name: file.name, text: '', contents: undefined };
   const text = await tableText(file);
-  return { name: file.name, text, kind: tableKind(readCsv(text)) };
+  return { name: file.name, text, contents: await lookThrough(text, turns(), progress) };
 }
 
 /** Packed files and pictures hold what no text does. */
@@ -39,18 +44,18 @@ function isText(beginning: string): boolean {
 }
 
 /** A table on its way to the part that was chosen for it. */
-export const tableForPart = signal<string | undefined>(undefined);
+export const tableForPart = signal<OpenedTable | undefined>(undefined);
 
-/** The text of the table that was chosen for the part that opens; it is handed over once. */
-export function takeTableForPart(): string {
-  const text = tableForPart.peek() ?? '';
+/** The table that was chosen for the part that opens; it is handed over once. */
+export function takeTableForPart(): OpenedTable | undefined {
+  const table = tableForPart.peek();
   tableForPart.value = undefined;
-  return text;
+  return table;
 }
 
 /** The parts that a table may belong to: those that it names first, then the ones begun last. */
-export function partsForTable({ kind }: OpenedTable, words: string): readonly PartRecord[] {
-  const named = new Set(kind.kind === 'readings' ? kind.inspections.map(({ part }) => part) : []);
+export function partsForTable({ contents }: OpenedTable, words: string): readonly PartRecord[] {
+  const named = new Set(contents?.inspections.map(({ part }) => part));
   const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
   const all = [...parts.value.values()].reverse().filter(({ entry, removed }) => {
     const text = `${entry.name}\n${entry.job}`.toLowerCase();

@@ -1,15 +1,18 @@
 import { allFindings } from '../core/inspection/any-finding';
 import { type Column, headingOf, type Matched, matchHeading } from '../exchange/csv/columns';
-import { readCsv } from '../exchange/csv/read-csv';
+import { pickInspection } from '../exchange/csv/long-table';
+import { type CsvRow, readCsv } from '../exchange/csv/read-csv';
 import { type ReadingsRead, readReadings } from '../exchange/csv/read-readings';
 import { readingsCsv } from '../exchange/csv/readings-table';
 import { resultsCsv } from '../exchange/csv/results-table';
-import { type InspectionInTable, tableKind } from '../exchange/csv/table-kind';
+import { type InspectionInTable, rowsOf, tableKind } from '../exchange/csv/table-kind';
 import { FileRefused } from '../exchange/file-refused';
 import type { InspectionRecord, PartRecord } from '../store/records';
 import { workOut } from './answers';
 import { addInspection } from './inspections';
+import type { OpenedTable } from './opened-table';
 import { newId, now } from './shop';
+import { turns } from './turns';
 
 /** Every reading of the inspections as a CSV file. */
 export function readingsFile(part: PartRecord, inspections: readonly InspectionRecord[]): File {
@@ -39,29 +42,50 @@ export interface TableRead extends ReadingsRead {
   readonly inspections: readonly InspectionInTable[];
 }
 
+/** Characters that may be pasted: what is longer is chosen as a file, which is gone through in turns. */
+const MOST_PASTED = 2_000_000;
+
 /**
  * Reads one inspection out of a table of readings, its headings in the first line.
  *
  * @param chosen what a person takes columns for, by their place, in place of what the heading says.
  * @param inspection which of the inspections in it, counted from 0.
- * @throws FileRefused where it is longer than any table of readings, or of results.
+ * @throws FileRefused where it is longer than what can be pasted, or of results.
  */
-export function readTable(
-  text: string,
-  chosen: ReadonlyMap<number, Column | 'none'>,
-  inspection: number,
-): TableRead {
+export function readTable(text: string, chosen: Chosen, inspection: number): TableRead {
+  if (text.length > MOST_PASTED) throw new FileRefused('It is too long to paste: choose the file');
   const all = readCsv(text);
-  const [head] = all;
+  const [head, ...below] = all;
   const table = tableKind(all);
   if (table.kind === 'results') throw new FileRefused(RESULTS);
   const { inspections } = table;
-  const rows = inspections[inspection]?.rows ?? [];
+  const asked = inspections[inspection];
+  const rows = asked === undefined ? [] : rowsOf(asked, head, below);
+  return { inspections, ...readRows(head, rows, chosen) };
+}
+
+/** What a person takes columns for, by their place. */
+export type Chosen = ReadonlyMap<number, Column | 'none'>;
+
+/** The inspection out of a long table that was gone through. */
+export async function readFromLong(
+  { text }: OpenedTable,
+  inspection: InspectionInTable,
+): Promise<(chosen: Chosen) => TableRead> {
+  const [head, ...rows] = await pickInspection(text, inspection, turns());
+  return (chosen) => ({ inspections: [inspection], ...readRows(head, rows, chosen) });
+}
+
+function readRows(
+  head: CsvRow | undefined,
+  rows: readonly CsvRow[],
+  chosen: Chosen,
+): Omit<TableRead, 'inspections'> {
   const columns = (head?.cells ?? []).map((heading, index) => {
     return { heading, matched: matchedAs(heading, chosen.get(index)) };
   });
   const matched = columns.map((column) => column.matched);
-  return { columns, inspections, ...readReadings(rows, matched, newId) };
+  return { columns, ...readReadings(rows, matched, newId) };
 }
 
 const RESULTS =

@@ -36,7 +36,7 @@ function expectTakeable({ setups, leftOut, count }: TableRead): void {
 }
 
 function expectTold({ problems, count, inspections }: TableRead): void {
-  expect(problems.length + count).toBe(inspections[0]?.rows.length ?? 0);
+  expect(problems.length + count).toBe(inspections[0]?.count ?? 0);
   for (const { line, message } of problems) {
     expect(line).toBeGreaterThan(1);
     expect(message.length).toBeGreaterThan(5);
@@ -55,7 +55,7 @@ test(
       fc.asyncProperty(damagedTables, async (file) => {
         try {
           const table = await openTable(file);
-          if (table === undefined || table.kind.kind === 'results') {
+          if (table === undefined || table.contents === undefined) {
             seen['no table'] += 1;
             return;
           }

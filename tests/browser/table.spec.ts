@@ -65,3 +65,31 @@ test('the whole shop goes out as one table, and is told apart when it is opened 
     page.getByRole('button', { name: 'Take 3 readings as a new inspection' }),
   ).toBeVisible();
 });
+
+test('a table of a whole shop, longer than is seen at once, is gone through and one inspection of it taken', async ({
+  page,
+}) => {
+  await describePart(page, { name: 'Long block', size: ['60', '40', '90'], within: '0.005' });
+  await page.goto('/files');
+  const head = 'part,job,taken,face,nose height (mm),height (mm),reading (µm)';
+  const rows = Array.from({ length: 6000 }, (_, index) => {
+    const inspection = Math.floor(index / 2);
+    const name = inspection === 2500 ? 'Long block' : `Block ${inspection % 300}`;
+    const face = index === 999 ? 'side' : index % 2 === 0 ? 'right' : 'left';
+    return `${name},J 1,2024-03-05T00:${String(inspection).padStart(5, '0')},${face},6,80,${index}`;
+  });
+  const buffer = Buffer.from([head, ...rows].join('\n'));
+  const sheet = page.getByRole('region', { name: 'Open a backup or a table' });
+  await sheet
+    .getByLabel('Choose a file, or drop it here')
+    .setInputFiles({ name: 'shop.csv', mimeType: 'text/csv', buffer });
+  await expect(sheet).toContainText('6000 rows: 3000 inspections of 301 parts');
+  await expect(sheet).toContainText('Line 1001: ‘side’ is no face');
+  await sheet.getByRole('button', { name: 'Long block' }).tap();
+  await expect(page.getByRole('combobox', { name: 'Which of them' })).toContainText('Long block');
+  await page.getByRole('searchbox', { name: 'Find by part, job or time' }).fill('00:00007');
+  await expect(page.getByRole('combobox', { name: 'Which of them' })).toContainText('Block 7');
+  await page.getByRole('searchbox', { name: 'Find by part, job or time' }).fill('');
+  await page.getByRole('button', { name: 'Take 2 readings as a new inspection' }).tap();
+  await expect(page.getByRole('textbox', { name: 'Right side' })).toHaveValue('5000');
+});

@@ -309,12 +309,17 @@ describe('a table that no shop would take', () => {
   };
 
   it('of a million columns is refused', () => {
-    expect(() => readCsv(`face${','.repeat(1_000_000)}`)).toThrow('more columns than any table');
+    expect(() => readCsv(`face${','.repeat(1_000_000)}`)).toThrow('The row on line 1 is longer');
+    expect(() => readCsv(`face${','.repeat(300)}`)).toThrow('more columns than any table');
   });
 
   it('of more rows or letters than any is refused', () => {
-    expect(() => readCsv('a,b\n'.repeat(5002))).toThrow('more rows than are taken');
-    expect(() => readCsv('x'.repeat(2_000_001))).toThrow('more rows than are taken');
+    expect(() => readCsv('a,b\n'.repeat(500_002))).toThrow('more rows than are taken');
+    expect(() => readCsv('x'.repeat(64_000_001))).toThrow('more rows than are taken');
+  });
+
+  it('of one row without end is refused, by the line that it begins on', () => {
+    expect(() => readCsv(`a,b\n1,"2\n${'3,4\n'.repeat(100_000)}`)).toThrow('The row on line 2');
   });
 
   it('of a column with heights and placings without end is refused', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readCsv } from '../../src/exchange/csv/read-csv';
 import { readingsCsv } from '../../src/exchange/csv/readings-table';
 import { resultsCsv } from '../../src/exchange/csv/results-table';
-import { tableKind } from '../../src/exchange/csv/table-kind';
+import { rowsOf, tableKind } from '../../src/exchange/csv/table-kind';
 import { noseSetup } from '../entry/support/setups';
 import { inspection, part } from '../store/support/samples';
 
@@ -21,10 +21,13 @@ describe('a table that was opened', () => {
     expect(kind).toMatchObject({
       kind: 'readings',
       inspections: [
-        { part: 'Block', taken: one.made, rows: [rows[1], rows[2]] },
-        { part: 'Block', taken: two.made, rows: [rows[3], rows[4]] },
+        { part: 'Block', taken: one.made, count: 2 },
+        { part: 'Block', taken: two.made, count: 2 },
       ],
     });
+    const [head, ...below] = rows;
+    const [first] = kind.kind === 'readings' ? kind.inspections : [];
+    expect(rowsOf(first!, head, below)).toEqual([rows[1], rows[2]]);
   });
 
   it('is one inspection where its rows name none', () => {

@@ -89,7 +89,7 @@ describe('the whole shop as a table', () => {
     );
     const kind = tableKind(readCsv(await file!.text()));
     expect(
-      kind.kind === 'readings' && kind.inspections.map(({ part, rows }) => [part, rows.length]),
+      kind.kind === 'readings' && kind.inspections.map(({ part, count }) => [part, count]),
     ).toEqual([
       ['=HYPERLINK("x")', 3],
       ['=HYPERLINK("x")', 3],

@@ -21,5 +21,6 @@ export function disarmed(text: string): string {
 
 /** The text as it was before it was disarmed. */
 export function armed(text: string): string {
+  if (!text.includes("'")) return text;
   return text.replace(DISARMED_WITHIN, '$1').replace(DISARMED_AT_FIRST, '');
 }

@@ -2,13 +2,18 @@ import { type Column, matchHeading } from './columns';
 import type { CsvRow } from './read-csv';
 import { RESULT_HEADINGS } from './results-table';
 
-/** Readings of one inspection in a table, as its rows name it. */
-export interface InspectionInTable {
+/** What rows of a table name as the inspection that they are of. */
+export interface InspectionName {
   readonly part: string;
   readonly job: string;
   /** When it was taken, as it stands there. */
   readonly taken: string;
-  readonly rows: readonly CsvRow[];
+}
+
+/** Readings of one inspection in a table. */
+export interface InspectionInTable extends InspectionName {
+  /** How many rows they are. */
+  readonly count: number;
 }
 
 /** What a table is, by its headings. */
@@ -18,26 +23,64 @@ export type TableKind =
   | { readonly kind: 'results' };
 
 export function tableKind([head, ...rows]: readonly CsvRow[]): TableKind {
-  const headings = (head?.cells ?? []).map((cell) => cell.trim().toLowerCase());
-  const isResults = RESULT_HEADINGS.every((heading) => headings.includes(heading));
-  if (isResults) return { kind: 'results' };
-  return { kind: 'readings', inspections: inspectionsIn(rows, head?.cells ?? []) };
+  if (isResults(head)) return { kind: 'results' };
+  const inspections = new InspectionsInTable(head);
+  inspections.add(rows);
+  return { kind: 'readings', inspections: inspections.all() };
 }
 
-/** Rows that name the same part, job and time, together, in the order that they stand in. */
-function inspectionsIn(
-  rows: readonly CsvRow[],
-  headings: readonly string[],
-): readonly InspectionInTable[] {
-  const columns = headings.map((heading) => matchHeading(heading)?.column);
-  const cell = ({ cells }: CsvRow, column: Column) => (cells[columns.indexOf(column)] ?? '').trim();
-  const inspections = new Map<string, InspectionInTable & { readonly rows: CsvRow[] }>();
-  for (const row of rows) {
-    const [part, job, taken] = [cell(row, 'part'), cell(row, 'job'), cell(row, 'taken')];
-    const key = JSON.stringify([part, job, taken]);
-    const known = inspections.get(key);
-    if (known === undefined) inspections.set(key, { part, job, taken, rows: [row] });
-    else known.rows.push(row);
+/** Whether a table has the headings of results. */
+export function isResults(head: CsvRow | undefined): boolean {
+  const headings = (head?.cells ?? []).map((cell) => cell.trim().toLowerCase());
+  return RESULT_HEADINGS.every((heading) => headings.includes(heading));
+}
+
+/** Tells which inspection a row is of, by its part, job and time. */
+export function inspectionNamer(head: CsvRow | undefined): (row: CsvRow) => InspectionName {
+  const columns = (head?.cells ?? []).map((heading) => matchHeading(heading)?.column);
+  const place = (column: Column) => columns.indexOf(column);
+  const [part, job, taken] = [place('part'), place('job'), place('taken')];
+  return ({ cells }) => {
+    const cell = (index: number) => (cells[index] ?? '').trim();
+    return { part: cell(part), job: cell(job), taken: cell(taken) };
+  };
+}
+
+/** The inspections of a table, in the order that they first stand in, counted as its rows are gone through. */
+export class InspectionsInTable {
+  readonly #nameOf: (row: CsvRow) => InspectionName;
+  readonly #counts = new Map<string, { readonly name: InspectionName; count: number }>();
+
+  constructor(head: CsvRow | undefined) {
+    this.#nameOf = inspectionNamer(head);
   }
-  return [...inspections.values()];
+
+  add(rows: readonly CsvRow[]): void {
+    for (const row of rows) {
+      const name = this.#nameOf(row);
+      const key = keyOf(name);
+      const known = this.#counts.get(key);
+      if (known === undefined) this.#counts.set(key, { name, count: 1 });
+      else known.count += 1;
+    }
+  }
+
+  all(): readonly InspectionInTable[] {
+    return [...this.#counts.values()].map(({ name, count }) => ({ ...name, count }));
+  }
+}
+
+/** The rows that are of `inspection`. */
+export function rowsOf(
+  inspection: InspectionName,
+  head: CsvRow | undefined,
+  rows: readonly CsvRow[],
+): readonly CsvRow[] {
+  const nameOf = inspectionNamer(head);
+  const key = keyOf(inspection);
+  return rows.filter((row) => keyOf(nameOf(row)) === key);
+}
+
+function keyOf({ part, job, taken }: InspectionName): string {
+  return JSON.stringify([part, job, taken]);
 }

@@ -43,7 +43,7 @@ export function MergeSheet() {
   };
   const look = (file: File) =>
     attempt('Looking it over', async (progress) => {
-      const table = await openTable(file);
+      const table = await openTable(file, progress);
       if (table !== undefined) return { at: 'table', table };
       return { at: 'looked over', file, overview: await lookOverBackup(file, progress) };
     });

@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks';
 import { useLocation } from 'preact-iso';
-import type { TableKind } from '../../exchange/csv/table-kind';
+import type { TableContents } from '../../exchange/csv/long-table';
 import { type OpenedTable, partsForTable, tableForPart } from '../../state/opened-table';
 import { SearchField } from '../../widgets/search-field';
 import { countInWords } from '../../words/part-states';
 import { to } from '../paths';
+import { BadRows } from '../table/bad-rows';
 
 /** Parts that are offered at a time. */
 const OFFERED = 8;
@@ -13,8 +14,8 @@ const OFFERED = 8;
 export function TableArrived({ table }: { readonly table: OpenedTable }) {
   const { route } = useLocation();
   const [words, setWords] = useState('');
-  const { name, kind } = table;
-  if (kind.kind === 'results') {
+  const { name, contents } = table;
+  if (contents === undefined) {
     return (
       <p class="note note-warning">
         ‘{name}’ holds results. They are worked out anew from readings, and so never taken in: open
@@ -26,9 +27,10 @@ export function TableArrived({ table }: { readonly table: OpenedTable }) {
   return (
     <>
       <p class="note">
-        ‘{name}’ is a table with {held(kind)}. Nothing of it has been taken yet. Which part does it
-        belong to?
+        ‘{name}’ is a table with {held(contents)}. Nothing of it has been taken yet. Which part does
+        it belong to?
       </p>
+      <BadRows bad={contents.bad} all={contents.allBad} />
       <SearchField id="table-part" label="Find by name or job" text={words} onText={setWords} />
       <p class="soft small">
         {found.length === 0
@@ -42,7 +44,7 @@ export function TableArrived({ table }: { readonly table: OpenedTable }) {
               type="button"
               class="button button-wide"
               onClick={() => {
-                tableForPart.value = table.text;
+                tableForPart.value = table;
                 route(to.table(id));
               }}
             >
@@ -58,8 +60,7 @@ export function TableArrived({ table }: { readonly table: OpenedTable }) {
 }
 
 /** '40 rows', '120 rows: 3 inspections of 2 parts'. */
-function held({ inspections }: Extract<TableKind, { kind: 'readings' }>): string {
-  const count = inspections.reduce((sum, { rows }) => sum + rows.length, 0);
+function held({ inspections, rows: count }: TableContents): string {
   const rows = `${count} ${count === 1 ? 'row' : 'rows'}`;
   if (inspections.length < 2) return rows;
   const parts = new Set(inspections.map(({ part, job }) => `${part}\n${job}`)).size;

@@ -1,6 +1,7 @@
 import { COLUMN_NAMES, type Column, headingOf } from '../../exchange/csv/columns';
 import type { TableRead } from '../../state/tables';
 import { SelectField } from '../../widgets/select-field';
+import { BadRows } from './bad-rows';
 
 interface TableFactsProps {
   readonly table: TableRead;
@@ -11,9 +12,6 @@ const OPTIONS: readonly (readonly [Column | 'none', string])[] = [
   ['none', 'Not used'],
   ...COLUMN_NAMES.map((column) => [column, headingOf(column)] as const),
 ];
-
-/** Bad rows that are told one by one. */
-const EXAMPLES = 20;
 
 /** What each column is taken for, and the rows that cannot be read. */
 export function TableFacts({ table, onChoose }: TableFactsProps) {
@@ -33,21 +31,7 @@ export function TableFacts({ table, onChoose }: TableFactsProps) {
           />
         ))}
       </fieldset>
-      {problems.length > 0 && (
-        <div class="note note-warning stack" role="status">
-          <p>
-            {problems.length} {problems.length === 1 ? 'line' : 'lines'} cannot be taken:
-          </p>
-          <ul>
-            {problems.slice(0, EXAMPLES).map(({ line, message }) => (
-              <li key={line}>
-                Line {line}: {message}
-              </li>
-            ))}
-          </ul>
-          {problems.length > EXAMPLES && <p>And {problems.length - EXAMPLES} more.</p>}
-        </div>
-      )}
+      <BadRows bad={problems} all={problems.length} />
     </>
   );
 }

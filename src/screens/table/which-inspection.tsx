@@ -30,8 +30,9 @@ export function WhichInspection({ table, chosen, onChoose }: WhichInspectionProp
   );
 }
 
-function nameOf({ part, job, taken, rows }: InspectionInTable): string {
+/** What an inspection in a table is called in a list. */
+export function nameOf({ part, job, taken, count }: InspectionInTable): string {
   const when = Number.isNaN(Date.parse(taken)) ? taken : moment(taken);
   const names = [part, job, when].filter(Boolean).join(', ') || 'Without a name';
-  return `${names}: ${rows.length} ${rows.length === 1 ? 'row' : 'rows'}`;
+  return `${names}: ${count} ${count === 1 ? 'row' : 'rows'}`;
 }
