@@ -4,6 +4,7 @@ import packageJson from './package.json' with { type: 'json' };
 import { lightCharts } from './src/hosting/charts.ts';
 import { pagePolicy, SECURITY_HEADERS } from './src/hosting/headers.ts';
 import { licences } from './src/hosting/licences.ts';
+import { lightTables } from './src/hosting/tables.ts';
 import { SHARE } from './src/store/shared-file.ts';
 
 /** The folder of the site that the app is served from, with a slash at both ends. */
@@ -31,6 +32,7 @@ export default defineConfig({
     pagePolicy(),
     licences(),
     lightCharts(),
+    lightTables(),
     VitePWA({
       // The user says when a new version takes over; src/updates.ts registers the worker.
       registerType: 'prompt',
