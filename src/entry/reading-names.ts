@@ -1,19 +1,20 @@
 import type { Face } from '../core/part/faces';
 import { sitReading } from '../core/readings/unknowns';
 import { baseOf, isFourSided, type StandingSetup } from './four-sides';
+import { seatingOf } from './over-face-seatings';
 import { isTurned } from './read-with';
 import type { ColumnPlacing, ColumnSetup, NoseComparatorSetup, SetupEntry } from './setup-entry';
 
 /** What each reading is called, by its id: 'Right side, seating 2', 'Left at 80'. */
 export function readingNames(setups: readonly SetupEntry[]): ReadonlyMap<string, string> {
-  return new Map(setups.flatMap(namesIn));
+  return new Map(setups.flatMap((setup) => namesIn(setup, setups)));
 }
 
 /** The same for where their signs are shown: those whose indicator counts the other way say that the sign is turned. */
 export function namesWithSign(setups: readonly SetupEntry[]): ReadonlyMap<string, string> {
   return new Map(
     setups.flatMap((setup) =>
-      namesIn(setup).map(
+      namesIn(setup, setups).map(
         ([id, name]) => [id, isTurned(setup) ? `${name} (sign turned)` : name] as const,
       ),
     ),
@@ -22,7 +23,7 @@ export function namesWithSign(setups: readonly SetupEntry[]): ReadonlyMap<string
 
 type Names = readonly (readonly [string, string])[];
 
-function namesIn(setup: SetupEntry): Names {
+function namesIn(setup: SetupEntry, setups: readonly SetupEntry[]): Names {
   switch (setup.kind) {
     case 'nose comparator':
       return setup.placings.map((placing, index) => [placing.id, noseName(setup, index)]);
@@ -43,7 +44,9 @@ function namesIn(setup: SetupEntry): Names {
     case 'face map': {
       // A face may have both: a place of the map is not to be taken for the same one over the plate.
       const [face] = setup.faces;
-      const name = setup.kind === 'over the top' ? `Over the ${face}` : label(face);
+      const seating = seatingOf(setups, setup);
+      const way = setup.kind === 'over the top' ? `Over the ${face}` : label(face);
+      const name = `${way}${seating > 1 ? `, seating ${seating}` : ''}`;
       const places: Names = setup.places.map(({ id }, index) => [
         id,
         `${name}, place ${index + 1}`,

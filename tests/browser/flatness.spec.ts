@@ -59,3 +59,26 @@ test('a face that is not flat says what has to come off, and where', async ({ pa
   await expect(page.locator('main')).toContainText(/The bottom is out of flat by 12.00 µm/);
   await expect(page.locator('main')).toContainText('Bottom, place 3; Bottom, place 7');
 });
+
+test('levelled again on the jacks, the same face is as flat, and surer', async ({ page }) => {
+  await beginMap(page, '0.003');
+  const sheet = page.getByRole('region', { name: 'Flatness of the bottom', exact: true });
+  await page.getByRole('button', { name: '3 × 3' }).tap();
+  await readMap(page, BOWL);
+  await expect(sheet).toContainText('2.00 ±');
+  await press(page.getByRole('button', { name: 'Level again: bottom' }));
+  const again = page.getByRole('region', { name: 'Map of the bottom, seating 2' });
+  await expect(again.getByRole('textbox', { name: 'Reading at place 1, seating 2' })).toBeFocused();
+  // The same bowl, 5 µm higher and with another 3 µm from row to row.
+  for (const [index, shown] of BOWL.entries()) {
+    const levelled = Number(shown) + 5 + 3 * Math.floor(index / 3);
+    await type(page, `Reading at place ${index + 1}, seating 2`, String(levelled));
+  }
+  await expect(sheet).toContainText('2.00 ±');
+  await expect(sheet).not.toContainText('The chance that it meets the drawing is 94.8 %');
+  await expect(page.getByRole('button', { name: 'Level again: bottom' })).toHaveCount(1);
+  await page.getByRole('main').getByRole('button', { name: 'Undo' }).tap();
+  await expect(again.getByRole('textbox', { name: 'Reading at place 9, seating 2' })).toHaveValue(
+    '',
+  );
+});

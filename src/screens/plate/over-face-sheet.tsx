@@ -21,9 +21,16 @@ const GRIDS = [
   [5, 5],
 ] as const;
 
+interface OverFaceSheetProps extends SetupSheetProps<OverFaceSetup> {
+  /** Which seating of the block it is that is read so, counted from 1. */
+  readonly seating: number;
+  /** Has it read once more after lifting; none where that has been done. */
+  readonly onAgain: (() => void) | undefined;
+}
+
 /** An indicator passed over a face: over the top for the thickness, or on jacks for the form alone. */
-export function OverFaceSheet(props: SetupSheetProps<OverFaceSetup>) {
-  const { setup, part, problems, before, locked, onChange, onRemove } = props;
+export function OverFaceSheet(props: OverFaceSheetProps) {
+  const { setup, part, problems, before, seating, locked, onChange, onAgain, onRemove } = props;
   const { faces, places, kind } = setup;
   const [face] = faces;
   const edges = placeEdges(face, part.datum);
@@ -35,9 +42,10 @@ export function OverFaceSheet(props: SetupSheetProps<OverFaceSetup>) {
   const put = (id: string, changed: Partial<OverFacePlace>) =>
     onChange((now) => withPlace(now, id, changed));
   const remove = (id: string) => onChange((now) => withoutPlace(now, id));
+  const time = seating > 1 ? `, seating ${seating}` : '';
   return (
     <SheetFrame
-      title={kind === 'over the top' ? `Over the ${face}` : `Map of the ${face}`}
+      title={`${kind === 'over the top' ? 'Over' : 'Map of'} the ${face}${time}`}
       subtitle={
         kind === 'over the top'
           ? `Part standing on its ${oppositeFace(face)}, indicator on a stand passed over the ${face}.`
@@ -81,7 +89,7 @@ export function OverFaceSheet(props: SetupSheetProps<OverFaceSetup>) {
             key={place.id}
             before={before}
             field={fieldKey.placing(place.id)}
-            label={`Reading at place ${index + 1}`}
+            label={`Reading at place ${index + 1}${time}`}
             typed={place.reading}
             problems={problems}
             disabled={locked}
@@ -90,6 +98,11 @@ export function OverFaceSheet(props: SetupSheetProps<OverFaceSetup>) {
           />
         ))}
       </div>
+      {!locked && onAgain !== undefined && places.length > 0 && (
+        <button type="button" class="button" onClick={onAgain}>
+          {kind === 'over the top' ? 'Seat' : 'Level'} again: {face}
+        </button>
+      )}
       {places.length > 0 && (
         <Fold open={anyPlaceWrong} summary="Where the places are">
           {places.map((place, index) => (

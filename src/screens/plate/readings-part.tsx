@@ -1,13 +1,14 @@
 import { useRef, useState } from 'preact/hooks';
 import type { SidesAnswer } from '../../core/inspection/sides';
+import { isLastSeating, passedOverAgain, seatingOf } from '../../entry/over-face-seatings';
 import { readingsBefore } from '../../entry/readings-before';
-import type { SetupEntry } from '../../entry/setup-entry';
+import type { OverFaceSetup, SetupEntry } from '../../entry/setup-entry';
 import type { Worked } from '../../state/answers';
 import { facesWorked, inspectionBefore, type Link } from '../../state/chain';
 import { closeInspection } from '../../state/inspections';
 import { askToKeep } from '../../state/keeping';
 import { changeSetup, changeSetups } from '../../state/plate-changes';
-import { setWho, who } from '../../state/shop';
+import { newId, setWho, who } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { Later } from '../../widgets/later';
 import { TextField } from '../../widgets/text-field';
@@ -92,6 +93,12 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
           sides={sidesOf(setup, answer?.sides ?? [])}
           beside={setup === guided && <GuideWhenShown inspection={inspection} worked={worked} />}
           locked={closed !== undefined}
+          seating={seatingOf(setups, setup)}
+          onAgain={
+            isLastSeating(setups, setup)
+              ? (one) => changeSetups(inspection, (now) => passedOverAgain(now, one, newId))
+              : undefined
+          }
           onChange={(one, change) => changeSetup(inspection, one, change)}
           onRemove={() => remove(setup, index)}
         />
@@ -153,10 +160,12 @@ function sidesOf(setup: SetupEntry, sides: readonly SidesAnswer[]): SidesAnswer 
 }
 
 type AnySheetProps = Omit<SetupSheetProps<SetupEntry>, 'onChange'> & {
+  readonly seating: number;
+  readonly onAgain: ((one: OverFaceSetup) => void) | undefined;
   readonly onChange: <S extends SetupEntry>(setup: S, change: (now: S) => S) => void;
 };
 
-function SetupSheet({ onChange, ...props }: AnySheetProps) {
+function SetupSheet({ seating, onAgain, onChange, ...props }: AnySheetProps) {
   const { setup } = props;
   const changes = <S extends SetupEntry>(one: S) => ({
     setup: one,
@@ -171,7 +180,14 @@ function SetupSheet({ onChange, ...props }: AnySheetProps) {
       return <MicrometerSheet {...props} {...changes(setup)} />;
     case 'over the top':
     case 'face map':
-      return <OverFaceSheet {...props} {...changes(setup)} />;
+      return (
+        <OverFaceSheet
+          {...props}
+          {...changes(setup)}
+          seating={seating}
+          onAgain={onAgain && (() => onAgain(setup))}
+        />
+      );
     case 'assumed parallel':
       return <AssumptionSheet {...props} {...changes(setup)} />;
   }

@@ -169,6 +169,20 @@ describe('maps of one face', () => {
     expectClose(causeOf(twice, 'plate'), causeOf(once, 'plate')!);
   });
 
+  it('are as flat however they were levelled: a new zero and tilt say nothing of the face', () => {
+    const micrometres = fc.integer({ min: -50, max: 50 });
+    fc.assert(
+      fc.property(micrometres, micrometres, micrometres, (zero, along, across) => {
+        const levelled = BUMP.map(
+          (value, at) => value + zero + along * (at % 3) + across * Math.floor(at / 3),
+        );
+        const both = fixed([...grid(BUMP), ...grid(levelled, 'again')]);
+        expect(both.maps).toBe(1);
+        expectClose(both.zone.width, fixed(grid(BUMP)).zone.width, { absolute: 1e-9 });
+      }),
+    );
+  });
+
   it('of other places stay apart, and the widest counts', () => {
     const finer = mapOf(
       [
