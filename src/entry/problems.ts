@@ -39,6 +39,11 @@ export class ProblemList {
   }
 }
 
+/** The problems without what is only still to come. */
+export function withoutMissing(problems: Problems): Problems {
+  return new Map([...problems].filter(([, { kind }]) => kind !== 'missing'));
+}
+
 /** True where something typed is wrong, so that no answer may be given. */
 export function anyWrong(problems: Problems): boolean {
   return [...problems.values()].some(({ kind }) => kind === 'wrong');

@@ -141,6 +141,11 @@ export function hasReadings(setup: SetupEntry): boolean {
   return shownIn(setup).some(({ typed }) => !isBlank(typed));
 }
 
+/** True where anything that an instrument is to show has not been typed yet. */
+export function isToRead(setup: SetupEntry): boolean {
+  return shownIn(setup).some(({ typed }) => isBlank(typed));
+}
+
 /** What the instrument of a setup showed, with the keys of the fields. */
 export function shownIn(
   setup: SetupEntry,

@@ -1,9 +1,12 @@
+import type { RefObject } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import type { Worked } from '../../state/answers';
 import { type GuideStep, guideStep, PLAYED } from '../../state/example-guide';
 import { dismiss } from '../../state/plate-changes';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { Reversal } from '../../widgets/drawings/reversal';
+import { ENTRY_DONE } from '../../widgets/number-fields';
 import { deviation } from '../../words/numbers';
 import { to } from '../paths';
 import { TurnTheDial } from './turn-the-dial';
@@ -15,8 +18,10 @@ interface ExampleGuideProps {
 
 /** Leads through the invented example, one step at a time: what to type, and what it shows. */
 export function ExampleGuide({ inspection, worked }: ExampleGuideProps) {
+  const section = useRef<HTMLElement>(null);
+  useDoneLeadsTo(section);
   return (
-    <section class="note guide" aria-label="Try-out">
+    <section class="note guide" aria-label="Try-out" ref={section}>
       <div class="stack" aria-live="polite">
         <Step inspection={inspection} step={guideStep(inspection, worked)} />
       </div>
@@ -34,6 +39,19 @@ export function ExampleGuide({ inspection, worked }: ExampleGuideProps) {
   );
 }
 
+/** What the last reading has shown is looked at before the answer is. */
+function useDoneLeadsTo(section: RefObject<HTMLElement | null>): void {
+  useEffect(() => {
+    const setup = section.current?.closest('.setup');
+    const lead = (event: Event) => {
+      event.stopPropagation();
+      section.current?.scrollIntoView();
+    };
+    setup?.addEventListener(ENTRY_DONE, lead);
+    return () => setup?.removeEventListener(ENTRY_DONE, lead);
+  }, [section]);
+}
+
 const inWords = (micrometres: number) => deviation(micrometres, shop.value.units.deviation);
 
 interface StepProps {
@@ -46,7 +64,7 @@ function Step({ inspection, step }: StepProps) {
     case 'first side':
       return (
         <p>
-          The comparator is set, and a micrometer has found the two sides parallel. Type{' '}
+          The comparator is set, and a micrometer has found both sides parallel. Type{' '}
           <b>{inWords(PLAYED.first.right)}</b> for the right side.
         </p>
       );
@@ -54,10 +72,10 @@ function Step({ inspection, step }: StepProps) {
       return (
         <>
           <p>
-            One number, and it says nothing yet: the comparator’s own zero and the lean of the side
-            are both in it. Swing round with the setting untouched, and type{' '}
-            <b>{inWords(PLAYED.first.left)}</b> for the left side.
+            Swing round, the setting untouched, and type <b>{inWords(PLAYED.first.left)}</b> for the
+            left side.
           </p>
+          <p>One number says nothing yet: the comparator’s own zero and the lean are both in it.</p>
           <Reversal first={step.right} firstName="right" secondName="left" inWords={inWords} />
         </>
       );
@@ -65,27 +83,22 @@ function Step({ inspection, step }: StepProps) {
       return (
         <>
           <p>
-            <b>The zero falls out.</b> The same zero is in both, and what one side leans out the
-            other leans in. So their mean is the comparator’s zero, and half their difference is the
-            lean of a side between nose and indicator.
+            <b>The zero falls out.</b> Both have it in them, and what one side leans out the other
+            leans in: their mean is the zero, and half their difference the lean.
           </p>
           <TurnTheDial inspection={inspection} right={step.right} left={step.left} />
-          <p>
-            Further down stands what it means for the drawing, and what to take off. There say ‘I
-            work the bottom’.
-          </p>
+          <p>Further down stands what to take off. There say ‘I work the bottom’.</p>
         </>
       );
     case 'read again':
       return step.micrometer ? (
         <p>
-          And the micrometer: <b>60.001 mm</b> at both places, as before.
+          Now the micrometer, further down: neither side was worked, so tap <b>‘As last time’</b>.
         </p>
       ) : (
         <p>
-          The bottom has been worked. Wipe it, seat it, read both sides again: type{' '}
-          <b>{inWords(PLAYED.again.right)}</b> for the right and <b>{inWords(PLAYED.again.left)}</b>{' '}
-          for the left.
+          Wipe it, seat it, type <b>{inWords(PLAYED.again.right)}</b> for the right and{' '}
+          <b>{inWords(PLAYED.again.left)}</b> for the left.
         </p>
       );
     case 'end':
@@ -98,8 +111,8 @@ function End({ right, left }: Pick<Extract<GuideStep, { kind: 'end' }>, 'right' 
     <>
       <Reversal first={right} second={left} firstName="right" secondName="left" inWords={inWords} />
       <p>
-        <b>That is the whole job:</b> read both sides, see the lean, take it off, read again. The
-        zero is where it was; the lean is nearly gone.
+        <b>That is the whole job:</b> read both sides, take the lean off, read again. The zero is
+        where it was; the lean is nearly gone.
       </p>
       <a class="button button-main" href={to.bench()}>
         On to a part of your own

@@ -51,6 +51,7 @@ export function MicrometerSheet(props: SetupSheetProps<MicrometerSetup>) {
           As last time: neither face was worked since
         </button>
       )}
+      {props.beside}
       {places.map((place, index) => (
         <Place
           key={place.id}

@@ -1,6 +1,8 @@
 import { useRef, useState } from 'preact/hooks';
 import type { SidesAnswer } from '../../core/inspection/sides';
 import { isLastSeating, passedOverAgain, seatingOf } from '../../entry/over-face-seatings';
+import { withoutMissing } from '../../entry/problems';
+import { isToRead } from '../../entry/read-with';
 import { readingsBefore } from '../../entry/readings-before';
 import type { OverFaceSetup, SetupEntry } from '../../entry/setup-entry';
 import type { Worked } from '../../state/answers';
@@ -71,10 +73,12 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
   const last = inspectionBefore(inspection, links);
   const before = readingsBefore(setups, last?.setups ?? []);
   const lastTime = last && { made: last.made, worked: facesWorked(last, inspection, links) };
-  // The guide stands by the fields that it speaks of.
+  // The guide stands by what it speaks of, and at the end by what was read last.
+  const isReadAgain = last !== undefined && !setups.some(isToRead);
+  const besideGuide = isReadAgain ? 'micrometer' : 'nose comparator';
   const guided =
     part.example && isShown(inspection, 'guide')
-      ? setups.find(({ kind }) => kind === 'nose comparator')
+      ? setups.find(({ kind }) => kind === besideGuide)
       : undefined;
   return (
     <div class="plate-part" ref={root}>
@@ -87,7 +91,8 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
           key={setup.id}
           setup={setup}
           part={read}
-          problems={problems}
+          // What is still to be read is told by the guide.
+          problems={setup === guided ? withoutMissing(problems) : problems}
           before={before}
           lastTime={lastTime}
           sides={sidesOf(setup, answer?.sides ?? [])}
