@@ -9,18 +9,16 @@ import type { OverFaceSetup, SetupEntry } from './setup-entry';
 
 /** Which of the seatings that read a face in the same way the setup is, counted from 1. */
 export function seatingOf(setups: readonly SetupEntry[], setup: SetupEntry): number {
-  const alike = setups.filter(
-    ({ kind, faces }) => kind === setup.kind && faces[0] === setup.faces[0],
-  );
-  return alike.findIndex(({ id }) => id === setup.id) + 1;
+  return seatings(setups, setup).indexOf(setup) + 1;
 }
 
 /** True where no later one reads the same face in the same way. */
 export function isLastSeating(setups: readonly SetupEntry[], setup: SetupEntry): boolean {
-  const last = setups.findLast(
-    ({ kind, faces }) => kind === setup.kind && faces[0] === setup.faces[0],
-  );
-  return last?.id === setup.id;
+  return seatings(setups, setup).at(-1) === setup;
+}
+
+function seatings(setups: readonly SetupEntry[], { kind, faces }: SetupEntry) {
+  return setups.filter((one) => one.kind === kind && one.faces[0] === faces[0]);
 }
 
 /** The setups with the one over a face read once more after it: at the same places, nothing read yet. */

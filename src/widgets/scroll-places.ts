@@ -46,18 +46,15 @@ function goTo(place: number | undefined): void {
     if (isLongEnough && !isTyping()) scrollTo({ top: place, behavior: 'instant' });
   });
   growth.observe(document.body);
+  const end = new AbortController();
   const timer = setTimeout(() => stop?.(), PATIENCE);
   stop = () => {
     stop = undefined;
     clearTimeout(timer);
     growth.disconnect();
-    for (const kind of BY_HAND) removeEventListener(kind, byHand);
+    end.abort();
   };
-  for (const kind of BY_HAND) addEventListener(kind, byHand);
-}
-
-function byHand(): void {
-  stop?.();
+  for (const kind of BY_HAND) addEventListener(kind, stop, end);
 }
 
 /** The plate screen goes by itself to the field that was left. */

@@ -30,15 +30,15 @@ export function plusInWords(plus: PlusMeans): string {
 }
 
 const FIGURES: Readonly<Record<InstrumentFigure, string>> = {
-  name: 'what it is called',
-  indicatorResolution: 'the smallest step read',
-  indicatorError: 'the most it is off',
-  micrometerResolution: 'the smallest step read',
-  micrometerError: 'the most it is off',
+  name: 'its name',
+  indicatorResolution: 'its smallest step',
+  indicatorError: 'its error',
+  micrometerResolution: 'its smallest step',
+  micrometerError: 'its error',
   lever: 'plunger or lever',
-  leverAngle: 'the angle of its lever',
+  leverAngle: 'its angle',
   leverWithin: 'how well that angle is known',
-  range: 'how far it travels',
+  range: 'its range',
   plus: 'which way it counts',
 };
 

@@ -52,7 +52,7 @@ export function TurnTheDial({ inspection, right, left }: TurnTheDialProps) {
         <b>The lean stays.</b>
       </p>
       <button type="button" class="button" disabled={turned === 0} onClick={typeThem}>
-        Type these in, and see the answer stay
+        Type these in: the answer stays
       </button>
     </>
   );

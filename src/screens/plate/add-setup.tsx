@@ -48,11 +48,8 @@ interface AddSetupProps {
  */
 export function AddSetup({ entry, inspection }: AddSetupProps) {
   const add = ({ kinds, fourSides }: Way, pair: PairToRead) =>
-    addSetups(
-      inspection,
-      kinds,
-      pair,
-      fourSides ? (setup) => ('base' in setup ? onAllFourSides(setup, newId) : setup) : undefined,
+    addSetups(inspection, kinds, pair, (setup) =>
+      fourSides && 'base' in setup ? onAllFourSides(setup, newId) : setup,
     );
   return (
     <section class="sheet" aria-labelledby="add-heading">

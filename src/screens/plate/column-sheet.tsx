@@ -31,7 +31,7 @@ export function ColumnSheet(props: SetupSheetProps<ColumnSetup>) {
       title={`Column: ${fourSided ? 'all four sides' : pairName(faces)}`}
       subtitle={
         fourSided
-          ? 'Turn the block on each side in turn and slide the indicator up the next one: the four corners must sum to 360°, so that the lean of the column falls out.'
+          ? 'Turn the block on each side in turn and slide the indicator up the next one: the four corners must sum to 360°.'
           : `Part standing on its ${base}. Slide the indicator up one side, turn the part round, up the other.`
       }
       help={fourSided ? 'four sides' : 'column'}
