@@ -36,7 +36,7 @@ export function isResults(head: CsvRow | undefined): boolean {
 }
 
 /** Tells which inspection a row is of, by its part, job and time. */
-export function inspectionNamer(head: CsvRow | undefined): (row: CsvRow) => InspectionName {
+function inspectionNamer(head: CsvRow | undefined): (row: CsvRow) => InspectionName {
   const columns = (head?.cells ?? []).map((heading) => matchHeading(heading)?.column);
   const place = (column: Column) => columns.indexOf(column);
   const [part, job, taken] = [place('part'), place('job'), place('taken')];

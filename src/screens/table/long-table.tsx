@@ -7,7 +7,6 @@ import { type Chosen, readFromLong, type TableRead } from '../../state/tables';
 import type { PartRecord } from '../../store/records';
 import { SearchField } from '../../widgets/search-field';
 import { SelectField } from '../../widgets/select-field';
-import { countInWords } from '../../words/part-states';
 import { nameOf } from './which-inspection';
 
 interface LongTableProps {
@@ -26,7 +25,8 @@ export function LongTable({ table, part, chosen, children }: LongTableProps) {
   const [words, setWords] = useState('');
   const found = useMemo(() => foundIn(table, part, words), [table, part.entry.name, words]);
   const [picked, pick] = useState(0);
-  const inspection = found[picked];
+  const shown = found.slice(0, OFFERED);
+  const inspection = shown[picked];
   const [read, setRead] = useState<((chosen: Chosen) => TableRead) | string>();
   useEffect(() => {
     setRead(undefined);
@@ -60,7 +60,7 @@ export function LongTable({ table, part, chosen, children }: LongTableProps) {
       <p class="soft small">
         {found.length === 0
           ? 'No such inspection.'
-          : countInWords(Math.min(OFFERED, found.length), found.length)}
+          : `${shown.length} of ${found.length} of them, those of this part first`}
       </p>
       {found.length > 0 && (
         <SelectField
