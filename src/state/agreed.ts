@@ -1,4 +1,4 @@
-import { keyOf } from '../store/keys';
+import { keyOf, partsOfKey } from '../store/keys';
 import type { StoredRecord } from '../store/records';
 
 /*
@@ -21,6 +21,11 @@ export function agreeOn(record: StoredRecord): void {
 /** The page holds these no more. */
 export function letGo(records: readonly StoredRecord[]): void {
   for (const record of records) agreed.delete(keyOf(record));
+}
+
+/** All that the page has read or written of a part, as it agreed on it. */
+export function agreedOf(part: string): readonly StoredRecord[] {
+  return [...agreed].flatMap(([key, record]) => (partsOfKey(key).part === part ? [record] : []));
 }
 
 /** Keys of all that the page has read or written. */

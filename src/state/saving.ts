@@ -1,12 +1,12 @@
 import { signal } from '@preact/signals';
 import { bringBack } from '../store/bring-back';
 import { leftBehind, takeDown } from '../store/journal';
-import { keyOf } from '../store/keys';
+import { keyOf, partsOfKey } from '../store/keys';
 import { tellOtherWindows } from '../store/other-windows';
 import type { StoredRecord } from '../store/records';
 import { type Refusal, refusalOf } from '../store/storage-error';
 import { type Written, write } from '../store/write';
-import { agreedOn, agreeOn, arrive } from './agreed';
+import { agreedOf, agreedOn, agreeOn, arrive } from './agreed';
 
 /** How the last writes went: the screens show anything but 'saved'. */
 export type SavingState = 'saved' | 'saving' | 'not saved';
@@ -48,7 +48,7 @@ let isOverdue = false;
  */
 export function keep(records: Group): void {
   waiting = [...without(waiting, records), records];
-  refused = without(refused, records);
+  refused = withNewer(without(refused, records), records);
   noteDown();
   next();
 }
@@ -141,7 +141,7 @@ function refuse(group: Group): void {
   for (const record of group) failing.add(keyOf(record));
   // A newer state of it on its way has the last word.
   if (without([group], waiting.flat()).length === 0) return;
-  refused = [...refused, group];
+  refused = [...refused, ...withNewer([group], waiting.flat())];
   clearTimeout(trying);
   trying = setTimeout(tryAgain, TRY_AGAIN);
 }
@@ -155,7 +155,7 @@ function tryAgain(): void {
 }
 
 /** The page now goes on from what lies on the disk, unless it has gone on already. */
-function takeUp(group: Group, { records, overruled }: Written): void {
+function takeUp(group: Group, { records, overruled, erased }: Written): void {
   refusal.value = undefined;
   gaveWay.value ||= overruled.length > 0;
   for (const record of group) {
@@ -167,6 +167,19 @@ function takeUp(group: Group, { records, overruled }: Written): void {
   const changed = records.filter((record, index) => record !== group[index]);
   arrive([...changed.filter((record) => !pending.has(keyOf(record))), ...overruled]);
   tellOtherWindows([...group, ...overruled].map(keyOf));
+  for (const record of erased) keepRest(record, group);
+}
+
+/**
+ * What was typed into a part that was erased meanwhile, by another window or by the browser, would be
+ * seen by nobody without the part: the rest of it is kept again, as this page holds it.
+ */
+function keepRest(record: StoredRecord, group: Group): void {
+  const { part } = partsOfKey(keyOf(record));
+  if (part === undefined) return;
+  const known = new Set([...group, ...unsaved()].map(keyOf));
+  const rest = agreedOf(part).filter((one) => !known.has(keyOf(one)));
+  if (rest.length > 0) keep(rest);
 }
 
 /**
@@ -191,6 +204,15 @@ export function held<R extends StoredRecord>(
 function without(groups: readonly Group[], newer: Group): Group[] {
   const keys = new Set(newer.map(keyOf));
   return groups.filter((group) => !group.every((record) => keys.has(keyOf(record))));
+}
+
+/**
+ * The groups with the newer states of what is in them: what is written later must not put an older
+ * state of a record in the place of one that was written meanwhile.
+ */
+function withNewer(groups: readonly Group[], newer: Group): Group[] {
+  const byKey = new Map(newer.map((record) => [keyOf(record), record]));
+  return groups.map((group) => group.map((record) => byKey.get(keyOf(record)) ?? record));
 }
 
 function show(): void {

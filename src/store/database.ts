@@ -7,7 +7,8 @@ const OBJECTS = 'records';
 let opening: Promise<IDBDatabase> | undefined;
 
 function open(): Promise<IDBDatabase> {
-  opening ??= new Promise<IDBDatabase>((resolve, reject) => {
+  if (opening !== undefined) return opening;
+  const own = new Promise<IDBDatabase>((resolve, reject) => {
     const request = indexedDB.open(DATABASE, 1);
     let isGivenUp = false;
     const giveUp = (error: StorageError) => {
@@ -27,16 +28,18 @@ function open(): Promise<IDBDatabase> {
       if (isGivenUp) return database.close();
       // A newer version in another tab must be able to upgrade; a closed connection is opened again.
       database.onversionchange = () => database.close();
-      database.onclose = forget;
+      database.onclose = () => forget(own);
       resolve(database);
     };
   });
-  opening.catch(forget);
-  return opening;
+  opening = own;
+  own.catch(() => forget(own));
+  return own;
 }
 
-function forget(): void {
-  opening = undefined;
+/** Word of a connection that is dead may come when another one has been opened already: that one stays. */
+function forget(one: Promise<IDBDatabase> | undefined): void {
+  if (opening === one) opening = undefined;
 }
 
 /**
@@ -45,8 +48,10 @@ function forget(): void {
  * opened again, once.
  */
 export const records: UseStore = async (mode, callback) => {
+  let asked: Promise<IDBDatabase> | undefined;
   const begin = async () => {
-    const database = await open();
+    asked = open();
+    const database = await asked;
     return database.transaction(OBJECTS, mode, { durability: 'strict' }).objectStore(OBJECTS);
   };
   let store: IDBObjectStore;
@@ -54,7 +59,7 @@ export const records: UseStore = async (mode, callback) => {
     store = await begin();
   } catch (error) {
     if (!(error instanceof DOMException && error.name === 'InvalidStateError')) throw error;
-    forget();
+    forget(asked);
     store = await begin();
   }
   return callback(store);

@@ -15,10 +15,13 @@ export interface Written {
   readonly records: readonly StoredRecord[];
   /** The states that had to give way, as they are kept. */
   readonly overruled: readonly VersionRecord[];
+  /** Those that had been there, as it was agreed, and were no more: somebody, or the browser, erased them. */
+  readonly erased: readonly StoredRecord[];
 }
 
 interface WrittenOne {
   readonly record: StoredRecord;
+  readonly wasErased?: boolean;
   readonly overruled?: VersionRecord;
 }
 
@@ -44,6 +47,7 @@ export function write(records: readonly StoredRecord[], agreed: Agreed): Promise
       return {
         records: written.map(({ record }) => record),
         overruled: written.flatMap(({ overruled }) => overruled ?? []),
+        erased: written.flatMap(({ record, wasErased }) => (wasErased ? [record] : [])),
       };
     } catch (error) {
       abort(transaction);
@@ -67,7 +71,9 @@ async function writeOne(
   const isEntered = record.kind !== 'version' && record.kind !== 'summary';
   const there = isEntered ? await promisifyRequest<unknown>(store.get(key)) : undefined;
   const written =
-    isEntered && there !== undefined ? await joined(store, record, there, agreed) : { record };
+    isEntered && there !== undefined
+      ? await joined(store, record, there, agreed)
+      : { record, wasErased: isEntered && agreed !== undefined };
   store.put(written.record, key);
   return written;
 }

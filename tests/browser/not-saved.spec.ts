@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { gunzipSync } from 'node:zlib';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { allStored } from './database';
 import { describePart, readBothSides, sides, takeAsParallel, type } from './shop-floor';
 
 const FIRST = { nose: '6', indicator: '80', right: '34', left: '31' };
@@ -123,5 +124,62 @@ test('where local storage is refused all is saved in the database', async ({ pag
   await expect(sides(page)).toContainText('Right leans out at the top');
   await expect(notSaved(page)).toHaveCount(0);
   await page.reload();
+  await expect(field(page, 'Left side')).toHaveValue('29');
+});
+
+test('a database that dies in the midst of a write is told at once, and the write is done again', async ({
+  page,
+}) => {
+  await page.goto('/?example');
+  await type(page, 'Right side', '41');
+  await page.evaluate(() => {
+    const { put } = IDBObjectStore.prototype;
+    // As where the browser closes the database: what is under way is given up, nothing can be begun.
+    IDBObjectStore.prototype.put = function (...values) {
+      const request = put.apply(this, values);
+      this.transaction.abort();
+      this.transaction.db.close();
+      return request;
+    };
+    Object.assign(window, {
+      mend: () => {
+        IDBObjectStore.prototype.put = put;
+      },
+    });
+  });
+  await type(page, 'Left side', '29');
+  await expect(notSaved(page)).toBeVisible();
+  // It stays on the screen, is answered, and goes on.
+  await expect(sides(page)).toContainText('Right leans out at the top');
+  await type(page, 'Right side', '43');
+  expect(await fileOf(page)).toContain('"text":"43"');
+  await page.evaluate(() => (window as unknown as { mend: () => void }).mend());
+  await expect(notSaved(page)).toHaveCount(0);
+  await page.reload();
+  await expect(field(page, 'Left side')).toHaveValue('29');
+  await expect(field(page, 'Right side')).toHaveValue('43');
+});
+
+test('a database that the browser clears takes nothing off the screen, and what is typed brings the part back', async ({
+  page,
+  baseURL,
+}) => {
+  await page.goto('/?example');
+  await type(page, 'Right side', '41');
+  await expect(sides(page)).toBeVisible();
+  const browser = await page.context().newCDPSession(page);
+  await browser.send('Storage.clearDataForOrigin', {
+    origin: baseURL ?? '',
+    storageTypes: 'indexeddb',
+  });
+  await expect(field(page, 'Right side')).toHaveValue('41');
+  await type(page, 'Left side', '29');
+  await expect(sides(page)).toContainText('Right leans out at the top');
+  await expect(notSaved(page)).toHaveCount(0);
+  await expect
+    .poll(async () => Object.keys(await allStored(page)).filter((key) => /^(part|chain)/.test(key)))
+    .toHaveLength(2);
+  await page.reload();
+  await expect(field(page, 'Right side')).toHaveValue('41');
   await expect(field(page, 'Left side')).toHaveValue('29');
 });
