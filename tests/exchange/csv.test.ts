@@ -15,6 +15,7 @@ import { tableText } from '../../src/exchange/csv/table-text';
 import { writeCsv } from '../../src/exchange/csv/write-csv';
 import { workOut } from '../../src/state/answers';
 import type { InspectionRecord } from '../../src/store/records';
+import { isWhole } from '../../src/store/whole/records';
 import { countedIds as ids } from '../entry/support/ids';
 import { assumption, columnSetup, noseSetup } from '../entry/support/setups';
 import { micro, mm } from '../entry/support/typed';
@@ -211,6 +212,17 @@ describe('a table from elsewhere', () => {
     const [head, ...rows] = readCsv(text);
     return readReadings(rows, head!.cells.map(matchHeading), ids());
   };
+
+  it('takes readings of two sections for two settings, whatever setup they are said to be of', () => {
+    const { setups, count } = read(
+      'Setup;Face;Base;Nose height (mm);Height (mm);Reading (µm)\n' +
+        '1;right;bottom;6;80;34\n1;back;bottom;6;80;12\n1;top;right;6;80;-5\n',
+    );
+    expect(count).toBe(3);
+    const placed = setups.map((one) => 'placings' in one && one.placings.map(({ face }) => face));
+    expect(placed).toEqual([['right', 'top'], ['back']]);
+    expect(isWhole({ ...inspection('i', 'p'), setups })).toBe(true);
+  });
 
   it('may be copied from a spreadsheet: tabs, semicolons, decimal commas, other units', () => {
     const tabs = read(
