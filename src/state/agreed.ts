@@ -23,9 +23,11 @@ export function letGo(records: readonly StoredRecord[]): void {
   for (const record of records) agreed.delete(keyOf(record));
 }
 
-/** All that the page has read or written of a part, as it agreed on it. */
-export function agreedOf(part: string): readonly StoredRecord[] {
-  return [...agreed].flatMap(([key, record]) => (partsOfKey(key).part === part ? [record] : []));
+/** All that the page has read or written of the part that a record is of, as it agreed on it. */
+export function agreedBeside(record: StoredRecord): readonly StoredRecord[] {
+  const partOf = (one: StoredRecord) => partsOfKey(keyOf(one)).part;
+  const part = partOf(record);
+  return part === undefined ? [] : [...agreed.values()].filter((one) => partOf(one) === part);
 }
 
 /** Keys of all that the page has read or written. */

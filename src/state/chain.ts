@@ -108,8 +108,7 @@ onArrival((records) => {
 onDeparture((gone) => {
   if (chain.value === undefined) return;
   const { part, links } = chain.value;
-  const left = links.filter((link) => !gone.has(keyOf(link)));
-  if (left.length < links.length) chain.value = { part, links: left };
+  chain.value = { part, links: links.filter((link) => !gone.has(keyOf(link))) };
 });
 
 /** What a new link of the chain of `part` begins with: made after the last one, also where the clock has been set back. */

@@ -1,12 +1,12 @@
 import { signal } from '@preact/signals';
 import { bringBack } from '../store/bring-back';
 import { leftBehind, takeDown } from '../store/journal';
-import { keyOf, partsOfKey } from '../store/keys';
+import { keyOf } from '../store/keys';
 import { tellOtherWindows } from '../store/other-windows';
 import type { StoredRecord } from '../store/records';
 import { type Refusal, refusalOf } from '../store/storage-error';
 import { type Written, write } from '../store/write';
-import { agreedOf, agreedOn, agreeOn, arrive } from './agreed';
+import { agreedBeside, agreedOn, agreeOn, arrive } from './agreed';
 
 /** How the last writes went: the screens show anything but 'saved'. */
 export type SavingState = 'saved' | 'saving' | 'not saved';
@@ -175,10 +175,8 @@ function takeUp(group: Group, { records, overruled, erased }: Written): void {
  * seen by nobody without the part: the rest of it is kept again, as this page holds it.
  */
 function keepRest(record: StoredRecord, group: Group): void {
-  const { part } = partsOfKey(keyOf(record));
-  if (part === undefined) return;
   const known = new Set([...group, ...unsaved()].map(keyOf));
-  const rest = agreedOf(part).filter((one) => !known.has(keyOf(one)));
+  const rest = agreedBeside(record).filter((one) => !known.has(keyOf(one)));
   if (rest.length > 0) keep(rest);
 }
 

@@ -128,8 +128,7 @@ onArrival((records) => {
 });
 
 onDeparture((gone) => {
-  const all = [...parts.value].filter(([, part]) => !gone.has(keyOf(part)));
-  if (all.length < parts.value.size) parts.value = new Map(all);
+  parts.value = new Map([...parts.value].filter(([, part]) => !gone.has(keyOf(part))));
   forgetSummaries(gone);
 });
 

@@ -29,6 +29,7 @@ export function showSummaries(changed: readonly SummaryRecord[]): void {
 
 /** What was worked out holds no more where another window has erased it. */
 export function forgetSummaries(gone: ReadonlySet<string>): void {
-  const all = [...summaries.peek()].filter(([, summary]) => !gone.has(keyOf(summary)));
-  if (all.length < summaries.peek().size) summaries.value = new Map(all);
+  summaries.value = new Map(
+    [...summaries.peek()].filter(([, summary]) => !gone.has(keyOf(summary))),
+  );
 }
