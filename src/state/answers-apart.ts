@@ -6,6 +6,7 @@ import { decide } from '../core/verdict/conformity';
 import type { PartEntry } from '../entry/part-entry';
 import type { InspectionRecord } from '../store/records';
 import { levelFor, type Worked, workOutFlat } from './answers';
+import { arithmetic } from './arithmetic/arithmetic';
 import { answerApart } from './zone-form/apart';
 import { flatnessQuestion, zoneQuestion } from './zone-form/questions';
 
@@ -35,4 +36,17 @@ async function settled(finding: FlatnessFinding, level: number): Promise<Flatnes
   const question = flatnessQuestion(finding.requirement.id, finding.toSimulate);
   const { probability } = await answerApart(question);
   return settledFlatness(finding, probability, level);
+}
+
+/** True once the readings are read, for sums may have to be waited for; false where what works out their sums will not load. */
+export async function isRead(inspection: InspectionRecord, entry: PartEntry): Promise<boolean> {
+  if (workOutFlat(inspection, entry).silence !== 'waiting') return true;
+  await new Promise<void>((resolve) => {
+    const stop = arithmetic.subscribe((now) => {
+      if (now === 'waiting') return;
+      resolve();
+      queueMicrotask(() => stop());
+    });
+  });
+  return arithmetic.peek() !== 'missing';
 }

@@ -169,9 +169,9 @@ export function facesWorked(
   return links.slice(from, to).flatMap((link) => (link.kind === 'work' ? link.face : []));
 }
 
-/** The same inspection as it is by now: a screen may still show what it was a moment ago. */
-export function asItIs(inspection: InspectionRecord): InspectionRecord {
-  return within(chain.peek(), inspection);
+/** The same link as it is by now: a screen may still show what it was a moment ago. */
+export function asItIs<L extends Link>(link: L): L {
+  return within(chain.peek(), link);
 }
 
 /** The same for a screen that is to follow each keystroke at once. */
@@ -179,7 +179,8 @@ export function followed(inspection: InspectionRecord): InspectionRecord {
   return within(chain.value, inspection);
 }
 
-function within(of: Chain | undefined, inspection: InspectionRecord): InspectionRecord {
-  if (of?.part !== inspection.part) return inspection;
-  return inspectionIn(of.links, inspection.id) ?? inspection;
+function within<L extends Link>(of: Chain | undefined, link: L): L {
+  if (of?.part !== link.part) return link;
+  const isSame = (other: Link): other is L => other.id === link.id && other.kind === link.kind;
+  return of.links.find(isSame) ?? link;
 }

@@ -1,10 +1,8 @@
 import { METHOD } from '../core/inspection/method';
-import type { PartEntry } from '../entry/part-entry';
 import type { FoundComparator, FoundPass, ToKeep } from '../store/found';
-import type { InspectionRecord, PartRecord } from '../store/records';
+import type { PartRecord } from '../store/records';
 import { loadChain } from '../store/shop-store';
-import { workOutFlat } from './answers';
-import { arithmetic } from './arithmetic/arithmetic';
+import { isRead } from './answers-apart';
 import { chain, type Link } from './chain';
 import { comparatorsIn, passIn } from './found-in';
 import { whenAtRest } from './idle';
@@ -58,17 +56,4 @@ export async function findAnew(
 async function linksOf(part: string): Promise<readonly Link[]> {
   const open = chain.peek();
   return open?.part === part ? open.links : oldestFirst((await loadChain(part)).records);
-}
-
-/** True once the readings are read, for sums may have to be waited for; false where what works out their sums will not load. */
-async function isRead(inspection: InspectionRecord, entry: PartEntry): Promise<boolean> {
-  if (workOutFlat(inspection, entry).silence !== 'waiting') return true;
-  await new Promise<void>((resolve) => {
-    const stop = arithmetic.subscribe((now) => {
-      if (now === 'waiting') return;
-      resolve();
-      queueMicrotask(() => stop());
-    });
-  });
-  return arithmetic.peek() !== 'missing';
 }

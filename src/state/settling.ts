@@ -5,7 +5,7 @@ import type { InspectionRecord, Standing, SummaryRecord } from '../store/records
 import { saidByThisMethod } from '../store/said';
 import { loadChain } from '../store/shop-store';
 import { workOut, workOutFlat } from './answers';
-import { workOutApart } from './answers-apart';
+import { isRead, workOutApart } from './answers-apart';
 import { chain, latestInspection } from './chain';
 import { whenAtRest } from './idle';
 import { kitMark } from './kit-mark';
@@ -92,18 +92,20 @@ async function settledFromStore(id: string): Promise<SummaryRecord | undefined> 
   return standing && summaryOf(id, standing);
 }
 
-/** The same as `standingOf`, waited for where form has to be reckoned with. */
+/** The same as `standingOf`, waited for where sums or form have to be reckoned with. */
 async function standingApart(
   last: InspectionRecord | undefined,
   entry: PartEntry,
 ): Promise<Standing | undefined> {
+  if (last === undefined) return standingOf(last, entry);
+  if (!(await isRead(last, entry))) return undefined;
   const flat = standingOf(last, entry, workOutFlat);
-  if (flat !== undefined || last === undefined) return flat;
+  if (flat !== undefined) return flat;
   const worked = await workOutApart(last, entry);
   return standingOf(last, entry, () => worked);
 }
 
-/** What the latest readings say; undefined while the form in them has yet to be reckoned with. */
+/** What the latest readings say; undefined while sums or form in them have yet to be reckoned with. */
 export function standingOf(
   last: InspectionRecord | undefined,
   entry: PartEntry,
@@ -111,7 +113,8 @@ export function standingOf(
 ): Standing | undefined {
   const notFixed = linesOf(entry).length;
   if (last === undefined) return { probabilities: [], notFixed };
-  const { answer } = work(last, entry);
+  const { answer, silence } = work(last, entry);
+  if (silence === 'waiting') return undefined;
   const kit = last.closed === undefined ? { kit: kitMark() } : {};
   const read = { read: last.made, ...kit };
   if (answer === undefined) return { ...read, probabilities: [], notFixed };

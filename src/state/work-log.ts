@@ -31,3 +31,8 @@ export function beginWork(
 export function putWork(work: WorkRecord): void {
   putLinks(work.part, [work]);
 }
+
+/** Changes a piece of work from what it is by now. */
+export function changeWork(work: WorkRecord, change: (now: WorkRecord) => WorkRecord): void {
+  putWork(change(asItIs(work)));
+}

@@ -3,7 +3,7 @@ import { METHOD } from '../../src/core/inspection/method';
 import { chain, openChain } from '../../src/state/chain';
 import { closeInspection } from '../../src/state/inspections';
 import { shop } from '../../src/state/shop';
-import { beginWork, putWork } from '../../src/state/work-log';
+import { beginWork, changeWork, putWork } from '../../src/state/work-log';
 import { FORMAT, type InspectionRecord } from '../../src/store/records';
 import { loadChain, save } from '../../src/store/shop-store';
 import { saving, startAfresh } from './support/fresh';
@@ -89,5 +89,15 @@ describe('beginning to log work', () => {
       ...{ method: 'scrape', abrasive: 'P400', amount, note: '' },
     });
     await saving('saved');
+  });
+
+  it('is changed from what it is by now, whatever the screen still shows', async () => {
+    const shown = beginWork(INSPECTION, BLOCK, ADVICE);
+    changeWork(shown, (now) => ({ ...now, amount: { ...now.amount, text: '12' } }));
+    changeWork(shown, (now) => ({ ...now, amount: { ...now.amount, unit: 'strokes' } }));
+    changeWork(shown, (now) => ({ ...now, note: 'slow' }));
+    await saving('saved');
+    const kept = (await stored()).find(({ id }) => id === shown.id);
+    expect(kept).toMatchObject({ amount: { text: '12', unit: 'strokes' }, note: 'slow' });
   });
 });

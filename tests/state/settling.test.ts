@@ -39,6 +39,14 @@ describe('where a part stands', () => {
     expect((await loadSummaries()).records).toEqual([known]);
   });
 
+  it('is not said before its sums are worked out', async () => {
+    await save([compared('i', '33+1', '31')]);
+    expect(standingOf(compared('i', '33+1', '31'), BLOCK)).toBeUndefined();
+    await settleAll(['p'], () => true);
+    await saving('saved');
+    expect(summaries.value.get('p')?.standing?.probabilities[0]).toBeGreaterThan(0.95);
+  });
+
   it('is no longer said from the first keystroke on, in the transaction that writes it', async () => {
     await settleAll(['p'], () => true);
     await openChain('p');

@@ -1,7 +1,7 @@
 import { fieldKey } from '../../entry/field-keys';
 import { readCount } from '../../entry/read-count';
 import { ownAbrasives } from '../../state/drawer';
-import { putWork } from '../../state/work-log';
+import { changeWork } from '../../state/work-log';
 import type { WorkRecord } from '../../store/records';
 import { Choice } from '../../widgets/choice';
 import { NumberField } from '../../widgets/number-field';
@@ -30,7 +30,10 @@ const USUAL_ABRASIVES = [
 
 /** What was done, written down. */
 export function WorkFields({ work }: { readonly work: WorkRecord }) {
-  const change = (changed: Partial<WorkRecord>) => putWork({ ...work, ...changed });
+  const change = (changed: Partial<WorkRecord>) =>
+    changeWork(work, (now) => ({ ...now, ...changed }));
+  const changeAmount = (changed: Partial<WorkRecord['amount']>) =>
+    changeWork(work, (now) => ({ ...now, amount: { ...now.amount, ...changed } }));
   return (
     <section class="sheet" aria-labelledby="done-heading">
       <h2 id="done-heading">What was done</h2>
@@ -55,14 +58,14 @@ export function WorkFields({ work }: { readonly work: WorkRecord }) {
         text={work.amount.text}
         unit={work.amount.unit}
         problem={readCount(work.amount.text).problem}
-        onText={(text) => change({ amount: { ...work.amount, text } })}
+        onText={(text) => changeAmount({ text })}
       />
       <Choice
         name="amount-unit"
         legend="Counted in"
         options={AMOUNTS}
         chosen={work.amount.unit}
-        onChoose={(unit) => change({ amount: { ...work.amount, unit } })}
+        onChoose={(unit) => changeAmount({ unit })}
       />
       <TextField id="note" label="Note" text={work.note} onText={(note) => change({ note })} />
     </section>
