@@ -9,7 +9,7 @@ export default defineConfig({
       'tests/core/adjustment/{adjustment,budget,alternatives}.test.ts',
       'tests/core/verdict/{conformity,probability}.test.ts',
       'tests/core/correction/{removal,press-point,outcome,expected-verdict}.test.ts',
-      'tests/core/inspection/{worked-*,four-sides,reversals,uncertainty,repeats,names}.test.ts',
+      'tests/core/inspection/{worked-*,four-sides,reversals,sides,uncertainty,repeats,names}.test.ts',
     ],
     testTimeout: 120_000,
   },
