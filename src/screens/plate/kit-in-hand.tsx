@@ -1,7 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
+import { INCH_STEP, isStepInQuestion } from '../../entry/step-in-question';
 import { takeKitAtPlate } from '../../state/drawer';
-import { kitName, shop } from '../../state/shop';
+import { kitName, setKit, shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { to } from '../paths';
 
@@ -44,6 +45,7 @@ export function KitInHand({ inspection, children }: KitInHandProps) {
           ))}
         </fieldset>
       )}
+      {closed === undefined && <StepOfDial />}
       {taken && (
         <p class="note small" role="status">
           From now on read with {kitName.value}. What had been read before stays with what it was
@@ -51,5 +53,23 @@ export function KitInHand({ inspection, children }: KitInHandProps) {
         </p>
       )}
     </>
+  );
+}
+
+/** Asks once, where readings are in parts of an inch, whether the dial steps by those as well. */
+function StepOfDial() {
+  const { kit, units } = shop.value;
+  if (!isStepInQuestion(kit, units.deviation)) return null;
+  return (
+    <div class="note stack small">
+      <p>{kitName.value} has a dial that steps by 1 µm: the ± is reckoned with that.</p>
+      <button
+        type="button"
+        class="button"
+        onClick={() => setKit({ ...kit, indicatorResolution: INCH_STEP })}
+      >
+        Mine steps by 1 tenth
+      </button>
+    </div>
   );
 }
