@@ -20,6 +20,11 @@ const BY_HAND = ['pointerdown', 'wheel', 'touchstart', 'keydown'] as const;
 
 /** Notes from now on where the page is. */
 export function noteScrollPlaces(): void {
+  // The browser would scroll the screen that is left. A reload is for it: so it is told when the page goes.
+  history.scrollRestoration = 'manual';
+  addEventListener('pagehide', () => {
+    history.scrollRestoration = 'auto';
+  });
   addEventListener('scroll', () => {
     if (stop === undefined) places.set(entry, scrollY);
   });

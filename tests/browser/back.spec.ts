@@ -20,7 +20,11 @@ async function thirtyParts(page: Page): Promise<void> {
 
 const keysOfParts = (stored: object) => Object.keys(stored).filter((key) => /^part\//.test(key));
 const scrollDown = (page: Page, top: number) =>
-  page.evaluate((to) => scrollTo({ top: to, behavior: 'instant' }), top);
+  page.evaluate((to) => {
+    scrollTo({ top: to, behavior: 'instant' });
+    // It is told of in the next frame.
+    return new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)));
+  }, top);
 const scrolledTo = (page: Page) => page.evaluate(() => Math.round(scrollY));
 
 test('back and forward return to where one was, and a link leads to the top', async ({ page }) => {
@@ -47,7 +51,10 @@ test('back and forward return to where one was, and a link leads to the top', as
 
 test('whoever scrolls on the way back is left where he is', async ({ page }) => {
   await thirtyParts(page);
+  // The parts below come after those in sight.
+  await expect(page.getByRole('link', { name: /^Block/ })).toHaveCount(30);
   await scrollDown(page, 1000);
+  expect(await scrolledTo(page)).toBe(1000);
   // A tap would bring the link into sight first.
   await page.getByRole('link', { name: 'Kit' }).evaluate((link: HTMLElement) => link.click());
   await expect(page.getByRole('heading', { level: 1 })).not.toHaveText('Highedge');
