@@ -93,7 +93,7 @@ function Step({ inspection, step }: StepProps) {
     case 'read again':
       return step.micrometer ? (
         <p>
-          Now the micrometer, further down: neither side was worked, so tap <b>‘As last time’</b>.
+          Further down, tap <b>‘As last time’</b>.
         </p>
       ) : (
         <p>
