@@ -40,6 +40,8 @@ export function arriveAtEntry(): void {
   } else {
     entry = crypto.randomUUID();
     history.replaceState({ ...history.state, entry }, '');
+    // The router knows it only of links: a button's own click hides from it that it led on.
+    scrollTo({ top: 0, behavior: 'instant' });
   }
 }
 
