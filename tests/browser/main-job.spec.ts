@@ -38,6 +38,9 @@ test('from a new part to the verdict, the work, and the readings after it', asyn
   await expect(page.locator('main')).toContainText(/Only the right: Left square to bottom stays/);
 
   await bottom.getByRole('button', { name: 'I work the bottom' }).tap();
+  // From far down the plate a button leads to the top of the next screen.
+  await expect(page.getByRole('heading', { name: 'Where and how much' })).toBeInViewport();
+  await expect.poll(() => page.evaluate(() => scrollY)).toBe(0);
   await page.getByRole('combobox', { name: 'Abrasive, wheel or tool' }).fill('P400 paper');
   await type(page, 'How much', '4');
   await page.getByRole('button', { name: 'Measure again' }).tap();

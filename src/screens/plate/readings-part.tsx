@@ -4,29 +4,21 @@ import { isLastSeating, passedOverAgain, seatingOf } from '../../entry/over-face
 import { withoutMissing } from '../../entry/problems';
 import { isToRead } from '../../entry/read-with';
 import { readingsBefore } from '../../entry/readings-before';
-import type { OverFaceSetup, SetupEntry } from '../../entry/setup-entry';
+import type { SetupEntry } from '../../entry/setup-entry';
 import type { Worked } from '../../state/answers';
 import { facesWorked, inspectionBefore, type Link } from '../../state/chain';
-import { closeInspection } from '../../state/inspections';
-import { askToKeep } from '../../state/keeping';
 import { changeSetup, changeSetups } from '../../state/plate-changes';
-import { newId, setWho, who } from '../../state/shop';
+import { newId } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { Later } from '../../widgets/later';
-import { TextField } from '../../widgets/text-field';
 import { GuideWhenShown } from '../example/guide-when-shown';
 import { to } from '../paths';
 import { AddSetup } from './add-setup';
-import { AssumptionSheet } from './assumption-sheet';
-import { ColumnSheet } from './column-sheet';
+import { AnySetupSheet } from './any-setup-sheet';
+import { Finish } from './finish';
 import { KitInHand } from './kit-in-hand';
-import { MicrometerSheet } from './micrometer-sheet';
 import { useNewInSight } from './new-in-sight';
-import { NoseComparatorSheet } from './nose-comparator-sheet';
-import { OpenAgain } from './open-again';
-import { OverFaceSheet } from './over-face-sheet';
 import { BeforeReading, SeatAgain } from './reminders';
-import type { SetupSheetProps } from './setup-sheet';
 import { UndoButton } from './undo-button';
 
 interface ReadingsPartProps {
@@ -87,7 +79,7 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
       </KitInHand>
       {!part.example && <BeforeReading inspection={inspection} />}
       {setups.map((setup, index) => (
-        <SetupSheet
+        <AnySetupSheet
           key={setup.id}
           setup={setup}
           part={read}
@@ -118,36 +110,8 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
         </p>
       )}
       <Later turns={1}>
-        {closed === undefined ? (
-          <>
-            <AddSetup entry={part.entry} inspection={inspection} />
-            <TextField id="who" label="Measured by" text={who.value} onText={setWho} />
-            <button
-              type="button"
-              class="button"
-              disabled={answer === undefined}
-              onClick={() => {
-                closeInspection(inspection, part.entry);
-                // From now on there is something to lose.
-                void askToKeep();
-              }}
-            >
-              Finish these readings
-            </button>
-          </>
-        ) : (
-          <div class="note">
-            Finished. <a href={to.record(part.id, inspection.id)}>Record of these readings</a>{' '}
-            {part.closed === undefined ? (
-              <OpenAgain inspection={inspection} />
-            ) : (
-              <p>
-                The part is closed. To put a slip right,{' '}
-                <a href={to.part(part.id)}>take it up again</a> first.
-              </p>
-            )}
-          </div>
-        )}
+        {closed === undefined && <AddSetup entry={part.entry} inspection={inspection} />}
+        <Finish part={part} inspection={inspection} canFinish={answer !== undefined} />
       </Later>
     </div>
   );
@@ -162,38 +126,4 @@ function isShown({ closed, dismissed }: InspectionRecord, what: string): boolean
 function sidesOf(setup: SetupEntry, sides: readonly SidesAnswer[]): SidesAnswer | undefined {
   if (setup.kind !== 'nose comparator' && setup.kind !== 'column') return undefined;
   return sides.find(({ base, faces }) => base === setup.base && faces.includes(setup.faces[0]));
-}
-
-type AnySheetProps = Omit<SetupSheetProps<SetupEntry>, 'onChange'> & {
-  readonly seating: number;
-  readonly onAgain: ((one: OverFaceSetup) => void) | undefined;
-  readonly onChange: <S extends SetupEntry>(setup: S, change: (now: S) => S) => void;
-};
-
-function SetupSheet({ seating, onAgain, onChange, ...props }: AnySheetProps) {
-  const { setup } = props;
-  const changes = <S extends SetupEntry>(one: S) => ({
-    setup: one,
-    onChange: (change: (now: S) => S) => onChange(one, change),
-  });
-  switch (setup.kind) {
-    case 'nose comparator':
-      return <NoseComparatorSheet {...props} {...changes(setup)} />;
-    case 'column':
-      return <ColumnSheet {...props} {...changes(setup)} />;
-    case 'micrometer':
-      return <MicrometerSheet {...props} {...changes(setup)} />;
-    case 'over the top':
-    case 'face map':
-      return (
-        <OverFaceSheet
-          {...props}
-          {...changes(setup)}
-          seating={seating}
-          onAgain={onAgain && (() => onAgain(setup))}
-        />
-      );
-    case 'assumed parallel':
-      return <AssumptionSheet {...props} {...changes(setup)} />;
-  }
 }

@@ -1,0 +1,46 @@
+import { closeInspection } from '../../state/inspections';
+import { askToKeep } from '../../state/keeping';
+import { setWho, who } from '../../state/shop';
+import type { InspectionRecord, PartRecord } from '../../store/records';
+import { TextField } from '../../widgets/text-field';
+import { to } from '../paths';
+import { OpenAgain } from './open-again';
+
+interface FinishProps {
+  readonly part: PartRecord;
+  readonly inspection: InspectionRecord;
+  /** False as long as there is no answer. */
+  readonly canFinish: boolean;
+}
+
+/** Readings are finished by whoever measured; once they are, where their record is and how to open them again. */
+export function Finish({ part, inspection, canFinish }: FinishProps) {
+  if (inspection.closed !== undefined) {
+    return (
+      <div class="note">
+        Finished. <a href={to.record(part.id, inspection.id)}>Record of these readings</a>{' '}
+        {part.closed === undefined ? (
+          <OpenAgain inspection={inspection} />
+        ) : (
+          <p>
+            The part is closed. To put a slip right, <a href={to.part(part.id)}>take it up again</a>{' '}
+            first.
+          </p>
+        )}
+      </div>
+    );
+  }
+  const finish = () => {
+    closeInspection(inspection, part.entry);
+    // From now on there is something to lose.
+    void askToKeep();
+  };
+  return (
+    <>
+      <TextField id="who" label="Measured by" text={who.value} onText={setWho} />
+      <button type="button" class="button" disabled={!canFinish} onClick={finish}>
+        Finish these readings
+      </button>
+    </>
+  );
+}
