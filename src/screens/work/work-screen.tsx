@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
 import { stepOf } from '../../core/correction/plan/steps';
 import { workOut } from '../../state/answers';
@@ -54,7 +54,8 @@ function WorkLog({ part, work, links }: WorkLogProps) {
   const again = useBeginReadings(part);
   useGatheredFinds();
   const title = `Work the ${work.face}`;
-  useEffect(() => {
+  // Before it is seen: whoever leaves at once comes back to it.
+  useLayoutEffect(() => {
     if (isLast) notePlace({ part: part.id, address: to.work(part.id, work.id), what: title });
   }, [part.id, work.id, title, isLast]);
   return (
