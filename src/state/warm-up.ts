@@ -13,7 +13,9 @@ export function* warmUp(): Generator<() => void> {
   const unread = exampleWith('');
   const { part, inspection } = exampleWith('40');
   const worked = () => workOut(inspection, part.entry);
-  yield () => nextToRead(unread.inspection, workOut(unread.inspection, unread.part.entry));
+  const beforehand = () => workOut(unread.inspection, unread.part.entry);
+  yield beforehand;
+  yield () => nextToRead(unread.inspection, beforehand());
   yield worked;
   const { answer } = worked();
   if (answer !== undefined) yield () => disagrees(answer);
