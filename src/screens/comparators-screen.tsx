@@ -6,6 +6,7 @@ import {
   comparatorHistories,
   currentRun,
 } from '../state/comparators';
+import { isGathered } from '../state/found';
 import { setAnew, shop, takeBackSetAnew } from '../state/shop';
 import type { ChartData } from '../widgets/charts/chart-data';
 import { HistoryChart } from '../widgets/charts/history-chart';
@@ -14,7 +15,7 @@ import { limitsInWords, movedInWords } from '../words/comparators';
 import { LEAN_OVER } from '../words/leans';
 import { withDoubt } from '../words/numbers';
 import { day, moment } from '../words/time';
-import { useGatheredFinds } from './gathered-finds';
+import { Gathering, useGatheredFinds } from './gathered-finds';
 import { to } from './paths';
 
 /** What turning blocks round has said of each comparator so far, and whether it has moved. */
@@ -23,7 +24,7 @@ export function ComparatorsScreen() {
   const histories = comparatorHistories.value;
   return (
     <Page title="The comparators" back={{ to: to.kit(), name: 'kit and units' }}>
-      {histories.length === 0 && (
+      {isGathered.value && histories.length === 0 && (
         <p class="note">
           Nothing yet. Each finished inspection that turns a block round under a comparator tells
           its zero, and under a column its lean: here they stand in the order of time.
@@ -32,6 +33,7 @@ export function ComparatorsScreen() {
       {histories.map((history) => (
         <ComparatorSheet key={history.name} history={history} />
       ))}
+      {!isGathered.value && <Gathering />}
     </Page>
   );
 }

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { expanded } from '../core/statistics/coverage';
 import { fromMicrometres } from '../core/units/length';
 import { type WayOfWorking, wayName } from '../entry/way-of-working';
+import { isGathered } from '../state/found';
 import {
   countAgain,
   driftOfWay,
@@ -26,7 +27,7 @@ import {
   spokenRate,
   typicalInWords,
 } from '../words/work';
-import { useGatheredFinds } from './gathered-finds';
+import { Gathering, useGatheredFinds } from './gathered-finds';
 import { to } from './paths';
 import { METHOD_NAMES } from './work/method-names';
 
@@ -36,7 +37,7 @@ export function RatesScreen() {
   const ways = learnedWays.value;
   return (
     <Page title="How fast it cuts" back={{ to: to.kit(), name: 'kit and units' }}>
-      {ways.length === 0 && (
+      {isGathered.value && ways.length === 0 && (
         <p class="note">
           Nothing yet. Log how long you worked a face, and measure before and after: each such pass
           tells how fast that abrasive cuts that material.
@@ -45,6 +46,7 @@ export function RatesScreen() {
       {ways.map((way) => (
         <WaySheet key={wayName(way)} way={way} />
       ))}
+      {!isGathered.value && <Gathering />}
     </Page>
   );
 }

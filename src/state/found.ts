@@ -20,6 +20,9 @@ import { turns } from './turns';
 /** By part: what its inspections have found, as far as it is known. */
 export const found = signal<ReadonlyMap<string, Found>>(new Map());
 
+/** True once what is known of all parts has been gathered: before, that there is nothing is not sure. */
+export const isGathered = signal(false);
+
 /** Parts that are read, or kept, in one transaction. */
 const AT_ONCE = 20;
 
@@ -63,6 +66,8 @@ export function gatherFound(isWanted: IsWanted): Promise<void> {
       isWanted,
     );
     found.value = all;
+  }).then(() => {
+    isGathered.value ||= isWanted();
   });
 }
 

@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { METHOD } from '../../src/core/inspection/method';
 import { chain, type Link, openChain } from '../../src/state/chain';
 import { comparatorHistories } from '../../src/state/comparators';
-import { found, gatherFound, settleFound } from '../../src/state/found';
+import { found, gatherFound, isGathered, settleFound } from '../../src/state/found';
 import { comparatorsIn, passIn } from '../../src/state/found-in';
 import { leaveOut, passes } from '../../src/state/learning';
 import { oldestFirst } from '../../src/state/oldest-first';
@@ -253,4 +253,12 @@ describe('what the inspections of all parts have found', () => {
     await gather();
     expect(passes.value.map(({ counts }) => counts)).toEqual([false]);
   });
+});
+
+it('is told as gathered only once nobody has broken it off', async () => {
+  isGathered.value = false;
+  await gatherFound(() => false);
+  expect(isGathered.value).toBe(false);
+  await gather();
+  expect(isGathered.value).toBe(true);
 });

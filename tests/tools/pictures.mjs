@@ -85,6 +85,7 @@ async function walk(page, show) {
   for (const address of ['kit', 'drawer', 'rates', 'comparators', 'files', 'no-such-place', '']) {
     await page.goto(ADDRESS + address);
     await page.getByRole('heading', { level: 1 }).waitFor();
+    await page.getByText('Looking through all parts…').waitFor({ state: 'hidden' });
     await show(address || 'bench');
   }
 }

@@ -14,3 +14,8 @@ export function useGatheredFinds(): void {
     };
   }, [isReady]);
 }
+
+/** Said until all of it is gathered. */
+export function Gathering() {
+  return <p class="note">Looking through all parts…</p>;
+}
