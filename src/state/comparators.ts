@@ -1,10 +1,12 @@
 import { computed } from '@preact/signals';
+import { groupedBy } from '../core/grouped-by';
 import { chartOfUsual, type IndividualsChart } from '../core/statistics/control-chart';
 import { type RunSignal, runSignals } from '../core/statistics/run-rules';
 import type { FoundComparator } from '../store/found';
 import type { PartRecord } from '../store/records';
 import { found } from './found';
 import { LEAN_KEPT_OVER } from './found-in';
+import { inOrderOf } from './oldest-first';
 import { parts, shop } from './shop';
 
 /** What one inspection found of a comparator: its zero, or the lean of its column. */
@@ -24,22 +26,17 @@ export interface ComparatorHistory {
 
 /** Every comparator setting and column of the shop, as far as its parts have been gone through, the one read first at the top. */
 export const comparatorHistories = computed((): readonly ComparatorHistory[] => {
-  const groups = new Map<string, ComparatorPoint[]>();
-  for (const [id, { comparators }] of found.value) {
+  const points = [...found.value].flatMap(([id, { comparators }]) => {
     const part = parts.value.get(id);
-    if (part === undefined || part.removed !== undefined) continue;
-    for (const one of comparators) {
-      const group = groups.get(one.name) ?? [];
-      groups.set(one.name, group);
-      group.push({ ...one, part });
-    }
-  }
-  return [...groups.values()].map(historyOf).sort((a, b) => (begun(a) < begun(b) ? -1 : 1));
+    if (part === undefined || part.removed !== undefined) return [];
+    return comparators.map((one): ComparatorPoint => ({ ...one, part }));
+  });
+  const groups = groupedBy(points, ({ name }) => name);
+  return inOrderOf([...groups.values()].map(historyOf), begun);
 });
 
 function historyOf(group: ComparatorPoint[]): ComparatorHistory {
-  // As text, ISO 8601 sorts in the order of time.
-  const points = group.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+  const points = inOrderOf(group, ({ at }) => at);
   // The last has the name that it goes by now.
   const { name, title, kind } = points.at(-1) as ComparatorPoint;
   return { name, title, kind, points };

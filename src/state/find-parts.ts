@@ -4,6 +4,7 @@ import { isUntouched } from '../entry/part-entry';
 import type { PartRecord, Standing, SummaryRecord } from '../store/records';
 import { parts } from './shop';
 import { summaries } from './summaries';
+import { allWords } from './words-sought';
 
 /** Where a part stands, in the words of the list. */
 export type PartState = 'needs work' | 'too close' | 'in' | 'not read';
@@ -78,18 +79,14 @@ export function findParts(
   { words, state, shelf }: Asked,
   level: number,
 ): readonly ListedPart[] {
-  const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
+  const isSought = allWords(words);
   return all.filter(
     ({ part, standing, at }) =>
       !isBlankSheet({ part, standing }) &&
       shelfOf(part) === shelf &&
       (state === 'any' || stateOf(standing, level) === state) &&
-      (wanted.length === 0 || hasAll(searchText(part, at), wanted)),
+      (words.trim() === '' || isSought(searchText(part, at))),
   );
-}
-
-function hasAll(text: string, words: readonly string[]): boolean {
-  return words.every((word) => text.includes(word));
 }
 
 /** A part is searched at every keystroke, and seldom changes. */

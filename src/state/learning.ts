@@ -2,6 +2,7 @@ import { computed } from '@preact/signals';
 import { type Drift, driftOf } from '../core/correction/rates/drift';
 import { type LearnedRate, learnRate } from '../core/correction/rates/learn-rate';
 import { priorRate } from '../core/correction/rates/prior';
+import { groupedBy } from '../core/grouped-by';
 import { type WayOfWorking, wayName, workKindOf } from '../entry/way-of-working';
 import type { FoundPass, PassWork } from '../store/found';
 import { workKey } from '../store/keys';
@@ -11,6 +12,7 @@ import { agreeOn, onArrival } from './agreed';
 import { chain, drawnChain } from './chain';
 import { found } from './found';
 import { passIn } from './found-in';
+import { inOrderOf } from './oldest-first';
 import { keep, untilSaved } from './saving';
 import { changedNow, newRecord, now, parts, shop } from './shop';
 import { unsettled } from './summaries';
@@ -40,14 +42,13 @@ const ofOpenPart = computed<readonly FoundPass[]>(() => {
 export const passes = computed<readonly LearnedPass[]>(() => {
   const open = drawnChain.value?.part ?? '';
   const all = new Map([...found.value].map(([part, { passes: own }]) => [part, own]));
-  return [...all.set(open, ofOpenPart.value)]
-    .flatMap(([id, own]) => {
-      const part = parts.value.get(id);
-      return part === undefined || part.removed !== undefined
-        ? []
-        : own.map((pass) => learnedFrom(pass, part));
-    })
-    .sort((a, b) => (a.work.made < b.work.made ? -1 : a.work.made > b.work.made ? 1 : 0));
+  const learned = [...all.set(open, ofOpenPart.value)].flatMap(([id, own]) => {
+    const part = parts.value.get(id);
+    return part === undefined || part.removed !== undefined
+      ? []
+      : own.map((pass) => learnedFrom(pass, part));
+  });
+  return inOrderOf(learned, ({ work }) => work.made);
 });
 
 function learnedFrom(pass: FoundPass, part: PartRecord): LearnedPass {
@@ -59,16 +60,7 @@ function learnedFrom(pass: FoundPass, part: PartRecord): LearnedPass {
 }
 
 /** The passes of each way of working by its name. */
-const passesByWay = computed(() => {
-  const ways = new Map<string, LearnedPass[]>();
-  for (const pass of passes.value) {
-    const name = wayName(pass.way);
-    const own = ways.get(name);
-    if (own === undefined) ways.set(name, [pass]);
-    else own.push(pass);
-  }
-  return ways;
-});
+const passesByWay = computed(() => groupedBy(passes.value, ({ way }) => wayName(way)));
 
 /** The passes of a way of working, oldest first. */
 export function passesOf(way: WayOfWorking): readonly LearnedPass[] {

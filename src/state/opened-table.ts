@@ -1,11 +1,12 @@
 import { signal } from '@preact/signals';
 import { lookThrough, type TableContents } from '../exchange/csv/long-table';
 import { readCsv } from '../exchange/csv/read-csv';
-import { isResults } from '../exchange/csv/table-kind';
+import { type InspectionInTable, isResults } from '../exchange/csv/table-kind';
 import { tableText } from '../exchange/csv/table-text';
 import type { PartRecord } from '../store/records';
 import { parts } from './shop';
 import { turns } from './turns';
+import { allWords } from './words-sought';
 
 /** A table that was opened without a part that it belongs to. */
 export interface OpenedTable {
@@ -56,11 +57,26 @@ export function takeTableForPart(): OpenedTable | undefined {
 /** The parts that a table may belong to: those that it names first, then the ones begun last. */
 export function partsForTable({ contents }: OpenedTable, words: string): readonly PartRecord[] {
   const named = new Set(contents?.inspections.map(({ part }) => part));
-  const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
+  const isSought = allWords(words);
   const all = [...parts.value.values()].reverse().filter(({ entry, removed }) => {
-    const text = `${entry.name}\n${entry.job}`.toLowerCase();
-    return removed === undefined && wanted.every((word) => text.includes(word));
+    return removed === undefined && isSought(`${entry.name}\n${entry.job}`.toLowerCase());
   });
-  const isNamed = ({ entry }: PartRecord) => named.has(entry.name.trim());
-  return [...all.filter(isNamed), ...all.filter((part) => !isNamed(part))];
+  return firstThose(all, ({ entry }) => named.has(entry.name.trim()));
+}
+
+/** The inspections of a table that name all the words: those of the part first. */
+export function inspectionsForPart(
+  { contents }: OpenedTable,
+  { entry }: PartRecord,
+  words: string,
+): readonly InspectionInTable[] {
+  const isSought = allWords(words);
+  const all = (contents?.inspections ?? []).filter(({ part, job, taken }) =>
+    isSought(`${part}\n${job}\n${taken}`.toLowerCase()),
+  );
+  return firstThose(all, ({ part }) => part === entry.name.trim());
+}
+
+function firstThose<T>(all: readonly T[], isFirst: (one: T) => boolean): readonly T[] {
+  return [...all.filter(isFirst), ...all.filter((one) => !isFirst(one))];
 }

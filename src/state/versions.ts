@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import { keyOf } from '../store/keys';
 import type { InspectionRecord, VersionRecord } from '../store/records';
+import { inOrderOf } from './oldest-first';
 import { newRecord } from './shop';
 
 /** The earlier states of what happened to the part that is open, oldest first. */
@@ -28,5 +29,5 @@ export function versionOf(record: InspectionRecord, why: string): VersionRecord 
 
 /** In the order of the states themselves: when one was kept hangs on the clock of that day. */
 export function showVersions(all: readonly VersionRecord[]): void {
-  versions.value = [...all].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+  versions.value = inOrderOf(all, ({ id }) => id);
 }

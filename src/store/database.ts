@@ -42,6 +42,11 @@ function forget(one: Promise<IDBDatabase> | undefined): void {
   if (opening === one) opening = undefined;
 }
 
+/** All keys that begin with `prefix`. */
+export function keysUnder(prefix: string): IDBKeyRange {
+  return IDBKeyRange.bound(prefix, `${prefix}\uffff`);
+}
+
 /**
  * The app's one object store, for idb-keyval. 'strict' makes a write last through a flat battery:
  * it counts as done only when it is on the disk. A connection that died while the phone slept is

@@ -1,5 +1,5 @@
 import { promisifyRequest } from 'idb-keyval';
-import { records } from './database';
+import { keysUnder, records } from './database';
 import { chainPrefix, foundKey, PART_PREFIX, SUMMARY_PREFIX, versionPrefix } from './keys';
 
 /**
@@ -14,7 +14,7 @@ export function erasePart(part: string): Promise<readonly string[]> {
     const keys = [own, `${SUMMARY_PREFIX}${part}`, foundKey(part)];
     for (const key of keys) store.delete(key);
     for (const prefix of ranges) {
-      const range = IDBKeyRange.bound(prefix, `${prefix}\uffff`);
+      const range = keysUnder(prefix);
       keys.push(...(await promisifyRequest(store.getAllKeys(range))).map(String));
       store.delete(range);
     }

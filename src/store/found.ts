@@ -1,6 +1,6 @@
 import { promisifyRequest } from 'idb-keyval';
 import type { Pass } from '../core/correction/rates/pass';
-import { records } from './database';
+import { keysUnder, records } from './database';
 import { chainPrefix, foundKey, keyOf } from './keys';
 import {
   type FoundMark,
@@ -106,10 +106,9 @@ async function keepOne(store: IDBObjectStore, one: ToKeep): Promise<readonly Sum
 
 /** Whether the part and its chain lie there in the states that the finds were worked out from. */
 async function liesThereAs(store: IDBObjectStore, { part, links }: ToKeep): Promise<boolean> {
-  const prefix = chainPrefix(part.id);
   const [own, chain] = await Promise.all([
     promisifyRequest<unknown>(store.get(keyOf(part))),
-    promisifyRequest<unknown[]>(store.getAll(IDBKeyRange.bound(prefix, `${prefix}\uffff`))),
+    promisifyRequest<unknown[]>(store.getAll(keysUnder(chainPrefix(part.id)))),
   ]);
   const there = [own, ...chain].flatMap((stored) => {
     const read = readStored(stored);

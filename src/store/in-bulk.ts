@@ -1,5 +1,5 @@
 import { promisifyRequest } from 'idb-keyval';
-import { records } from './database';
+import { keysUnder, records } from './database';
 import { keyOf, PART_PREFIX, SHOP_KEY, versionPrefix } from './keys';
 import { lineagesAt, type StoredLineage } from './lineages-at';
 import type { StoredRecord } from './records';
@@ -19,12 +19,12 @@ type Group = readonly [keys: IDBValidKey[], values: unknown[]];
 
 /** While a group is worked on, the next one is being read. */
 async function* under(prefix: string): AsyncGenerator<readonly unknown[]> {
-  const end = `${prefix}\uffff`;
-  let next: Promise<Group> | undefined = read(IDBKeyRange.bound(prefix, end));
+  const whole = keysUnder(prefix);
+  let next: Promise<Group> | undefined = read(whole);
   while (next !== undefined) {
     const [keys, values]: Group = await next;
     const last: IDBValidKey | undefined = keys.length < AT_ONCE ? undefined : keys.at(-1);
-    next = last === undefined ? undefined : read(IDBKeyRange.bound(last, end, true));
+    next = last === undefined ? undefined : read(IDBKeyRange.bound(last, whole.upper, true));
     // What fails is told where it is waited for.
     next?.catch(() => {});
     if (values.length > 0) yield values;

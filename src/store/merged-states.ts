@@ -1,5 +1,5 @@
 import { promisifyRequest } from 'idb-keyval';
-import { records } from './database';
+import { keysUnder, records } from './database';
 import { keyOf } from './keys';
 import type { EnteredRecord } from './records';
 
@@ -11,7 +11,7 @@ import type { EnteredRecord } from './records';
 const PREFIX = 'merged/';
 
 /** The keys of all that was noted. */
-const noted = () => IDBKeyRange.bound(PREFIX, `${PREFIX}\uffff`);
+const noted = () => keysUnder(PREFIX);
 
 /** States by the key of their record, as the time of their last change. */
 export type MergedStates = ReadonlyMap<string, string>;

@@ -1,5 +1,5 @@
 import { get, getMany, promisifyRequest } from 'idb-keyval';
-import { records } from './database';
+import { keysUnder, records } from './database';
 import { chainPrefix, keyOf, PART_PREFIX, SHOP_KEY, SUMMARY_PREFIX, versionPrefix } from './keys';
 import type {
   InspectionRecord,
@@ -92,14 +92,14 @@ export function loadSummaries(): Promise<Loaded<SummaryRecord>> {
 }
 
 async function loadRange<R extends StoredRecord>(prefix: string): Promise<Loaded<R>> {
-  const end = `${prefix}\uffff`;
+  const whole = keysUnder(prefix);
   const all: Loaded<R>[] = [];
-  let range: IDBKeyRange | undefined = IDBKeyRange.bound(prefix, end);
+  let range: IDBKeyRange | undefined = whole;
   while (range !== undefined) {
     const [keys, values] = await read(range);
     all.push(sorted<R>(values.map((value, index) => [String(keys[index]), value])));
     const last = keys.length < AT_ONCE ? undefined : keys.at(-1);
-    range = last === undefined ? undefined : IDBKeyRange.bound(last, end, true);
+    range = last === undefined ? undefined : IDBKeyRange.bound(last, whole.upper, true);
   }
   return {
     records: all.flatMap(({ records }) => records),

@@ -1,3 +1,4 @@
+import { groupedBy } from '../grouped-by';
 import { outwardNormal } from '../part/faces';
 import type { InstrumentFigures } from '../readings/kit';
 import type {
@@ -20,9 +21,9 @@ export interface RepeatedMap<R extends OfForm> {
 
 /** `readings` by placing, those placings that repeat each other as one. */
 export function repeatedMaps<R extends OfForm>(readings: readonly R[]): readonly RepeatedMap<R>[] {
-  const placings = groupedBy(readings, placingOf);
-  return groupedBy(placings, repeatOf).map((alike) => {
-    const places = groupedBy(alike.flat(), placeOf);
+  const placings = groupedBy(readings, placingOf).values();
+  return [...groupedBy(placings, repeatOf).values()].map((alike) => {
+    const places = [...groupedBy(alike.flat(), placeOf).values()];
     const times = Math.min(...places.map(({ length }) => length));
     return { means: places.map((place) => meanOf(place, times)), times };
   });
@@ -79,14 +80,4 @@ export function ofMeans<K extends InstrumentFigures>(figures: K, times: number):
     return doubt === undefined ? [] : [[item, doubt / Math.sqrt(times)] as const];
   });
   return { ...figures, ...Object.fromEntries(narrowed) };
-}
-
-function groupedBy<T>(all: readonly T[], nameOf: (one: T) => string): readonly (readonly T[])[] {
-  const groups = new Map<string, T[]>();
-  for (const one of all) {
-    const group = groups.get(nameOf(one));
-    if (group === undefined) groups.set(nameOf(one), [one]);
-    else group.push(one);
-  }
-  return [...groups.values()];
 }

@@ -1,3 +1,4 @@
+import { groupedBy } from '../grouped-by';
 import { type Block, depthBehind } from '../part/block';
 import { withoutOutstanding } from '../statistics/outstanding';
 import { chooseSpread, ENOUGH_DEGREES, repeatability, type Spread } from '../statistics/pooled';
@@ -37,11 +38,8 @@ function liftsOf(
   block: Block,
   kit: Kit,
 ): readonly (readonly Lift[])[] {
-  const groups = new Map<string, Lift[]>();
-  for (const lift of [...noseLifts(readings, block, kit), ...traverseLifts(readings, block, kit)]) {
-    groups.set(lift.group, [...(groups.get(lift.group) ?? []), lift]);
-  }
-  return [...groups.values()];
+  const lifts = [...noseLifts(readings, block, kit), ...traverseLifts(readings, block, kit)];
+  return [...groupedBy(lifts, ({ group }) => group).values()];
 }
 
 interface Lift {
@@ -87,11 +85,8 @@ function stepOf(reading: Reading, kit: Kit): number {
 }
 
 function traverseLifts(readings: readonly Reading[], block: Block, kit: Kit): readonly Lift[] {
-  const placings = new Map<string, ColumnReading[]>();
-  for (const reading of readings) {
-    if (reading.kind !== 'column') continue;
-    placings.set(reading.placing, [...(placings.get(reading.placing) ?? []), reading]);
-  }
+  const onColumns = readings.filter((reading) => reading.kind === 'column');
+  const placings = groupedBy(onColumns, ({ placing }) => placing);
   return [...placings.values()].flatMap((traverse) => {
     const { column, face, base } = traverse[0]!;
     const slope = slopeOf(traverse);

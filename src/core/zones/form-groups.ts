@@ -1,3 +1,4 @@
+import { groupedBy } from '../grouped-by';
 import { type Block, depthBehind } from '../part/block';
 import { areNeighbours, axesInFace } from '../part/faces';
 import { kindOf, type Requirement } from '../part/requirement';
@@ -65,7 +66,7 @@ function traverses(
     (reading): reading is ColumnReading =>
       reading.kind === 'column' && reading.face === face && reading.base === datum,
   );
-  return byName(own, ({ placing }) => placing).flatMap(([name, traverse]) => {
+  return [...groupedBy(own, ({ placing }) => placing)].flatMap(([name, traverse]) => {
     if (new Set(traverse.map(({ height }) => height)).size < PLACES_ON_A_LINE) return [];
     // One traverse is read with one indicator.
     const ofIts = kitFor(traverse[0]!, kit);
@@ -90,10 +91,10 @@ function maps({ face }: Pair, readings: readonly Reading[], kit: Kit): readonly 
       : reading.kind === 'over the top' && reading.face === face,
   );
   // All micrometer readings over a pair of faces start from one size: they are one map.
-  const named = byName(own, (reading) =>
+  const named = groupedBy(own, (reading) =>
     reading.kind === 'micrometer' ? reading.kind : `${reading.kind} ${reading.placing}`,
   );
-  return named.flatMap(([name, map]) => {
+  return [...named].flatMap(([name, map]) => {
     const points = map.map((reading) => ({
       u: reading.point[alongU],
       v: reading.point[alongV],
@@ -116,14 +117,4 @@ function departureOf(reading: ThicknessReading, kit: Kit): number {
 function standardOf(reading: ThicknessReading, kit: Kit): number {
   const own = kitFor(reading, kit);
   return combined(reading.kind === 'micrometer' ? micrometerDoubt(own) : indicatorDoubt(own));
-}
-
-function byName<R>(readings: readonly R[], nameOf: (reading: R) => string): [string, R[]][] {
-  const named = new Map<string, R[]>();
-  for (const reading of readings) {
-    const group = named.get(nameOf(reading));
-    if (group === undefined) named.set(nameOf(reading), [reading]);
-    else group.push(reading);
-  }
-  return [...named];
 }

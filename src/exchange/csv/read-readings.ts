@@ -1,3 +1,4 @@
+import { groupedBy } from '../../core/grouped-by';
 import { AXES, type Face, oppositeFace, outwardNormal } from '../../core/part/faces';
 import type { NewId } from '../../entry/new-id';
 import type { SetupEntry } from '../../entry/setup-entry';
@@ -37,19 +38,17 @@ export function readReadings(
 ): ReadingsRead {
   const problems: { line: number; message: string }[] = [];
   const cellsOf = cellsUnder(columns);
-  const groups = new Map<string, Row[]>();
+  const good: Row[] = [];
   for (const row of rows) {
     const read = row.problem ?? readRow(cellsOf(row));
     if (typeof read === 'string') {
       problems.push({ line: row.line, message: read });
-      continue;
-    }
-    const key = groupOf(read);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [read]);
-    else group.push(read);
+    } else good.push(read);
   }
-  const read = [...groups.values()].map((rows) => ({ rows, ...setupOf(rows, newId) }));
+  const read = [...groupedBy(good, groupOf).values()].map((rows) => ({
+    rows,
+    ...setupOf(rows, newId),
+  }));
   const setups = read.map(({ setup }) => setup);
   const leftOut = new Map(read.flatMap(leftOutIn));
   return { setups, leftOut, count: rows.length - problems.length, problems };
@@ -182,17 +181,11 @@ function columnOf(
 
 /** The rows of each placing. A height that is read once more is of another placing: none is lost. */
 function placingsOf(rows: readonly Row[]): ReadonlyMap<string, readonly Row[]> {
-  const placings = new Map<string, Row[]>();
   const times = new Map<string, number>();
-  for (const row of rows) {
-    const { placing, face, base, lengths } = row;
+  return groupedBy(rows, ({ placing, face, base, lengths }) => {
     const sameHeight = JSON.stringify([placing, face, base, lengths.height?.text]);
     const time = times.get(sameHeight) ?? 0;
     times.set(sameHeight, time + 1);
-    const key = JSON.stringify([placing, face, base, time]);
-    const group = placings.get(key);
-    if (group === undefined) placings.set(key, [row]);
-    else group.push(row);
-  }
-  return placings;
+    return JSON.stringify([placing, face, base, time]);
+  });
 }

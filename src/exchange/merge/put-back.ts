@@ -1,3 +1,4 @@
+import { groupedBy } from '../../core/grouped-by';
 import { keyOf, PART_PREFIX, partsOfKey } from '../../store/keys';
 import { type MergedStates, mergedStates } from '../../store/merged-states';
 import type { EnteredRecord } from '../../store/records';
@@ -113,13 +114,7 @@ async function everythingBefore(copy: Blob, merged: MergedStates): Promise<Befor
 
 /** Keys by the part that they belong to. */
 function byPart(keys: readonly string[]): readonly Touched[] {
-  const groups = new Map<string | undefined, string[]>();
-  for (const key of keys) {
-    const { part } = partsOfKey(key);
-    const group = groups.get(part);
-    if (group === undefined) groups.set(part, [key]);
-    else group.push(key);
-  }
+  const groups = groupedBy(keys, (key) => partsOfKey(key).part);
   return [...groups].map(([part, keys]) => ({ part, keys }));
 }
 

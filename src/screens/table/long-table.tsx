@@ -1,8 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import type { InspectionInTable } from '../../exchange/csv/table-kind';
 import { FileRefused } from '../../exchange/file-refused';
-import type { OpenedTable } from '../../state/opened-table';
+import { inspectionsForPart, type OpenedTable } from '../../state/opened-table';
 import { type Chosen, readFromLong, type TableRead } from '../../state/tables';
 import type { PartRecord } from '../../store/records';
 import { SearchField } from '../../widgets/search-field';
@@ -23,7 +22,10 @@ const OFFERED = 50;
 /** A table that is too long to be seen as a whole: one of its inspections is picked. */
 export function LongTable({ table, part, chosen, children }: LongTableProps) {
   const [words, setWords] = useState('');
-  const found = useMemo(() => foundIn(table, part, words), [table, part.entry.name, words]);
+  const found = useMemo(
+    () => inspectionsForPart(table, part, words),
+    [table, part.entry.name, words],
+  );
   const [picked, pick] = useState(0);
   const shown = found.slice(0, OFFERED);
   const inspection = shown[picked];
@@ -66,9 +68,7 @@ export function LongTable({ table, part, chosen, children }: LongTableProps) {
         <SelectField
           id="which-inspection"
           label="Which of them"
-          options={found
-            .slice(0, OFFERED)
-            .map((one, index) => [String(index), nameOf(one)] as const)}
+          options={shown.map((one, index) => [String(index), nameOf(one)] as const)}
           chosen={String(picked)}
           onChoose={(index) => pick(Number(index))}
         />
@@ -78,19 +78,4 @@ export function LongTable({ table, part, chosen, children }: LongTableProps) {
       {typeof read === 'function' && children(read(chosen))}
     </>
   );
-}
-
-/** Those that name all the words, the ones of this part first. */
-function foundIn(
-  { contents }: OpenedTable,
-  { entry }: PartRecord,
-  words: string,
-): readonly InspectionInTable[] {
-  const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
-  const all = (contents?.inspections ?? []).filter(({ part, job, taken }) => {
-    const text = `${part}\n${job}\n${taken}`.toLowerCase();
-    return wanted.every((word) => text.includes(word));
-  });
-  const isOwn = ({ part }: InspectionInTable) => part === entry.name.trim();
-  return [...all.filter(isOwn), ...all.filter((one) => !isOwn(one))];
 }
