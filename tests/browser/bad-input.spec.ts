@@ -94,6 +94,7 @@ test('with three places of the micrometer going on asks how far in each is, and 
   await page.getByRole('button', { name: 'Micrometer', exact: true }).tap();
   await page.getByRole('button', { name: 'Add a place', exact: true }).tap();
   const fields = (name: string) => page.getByRole('textbox', { name, exact: true });
+  await expect(fields('Up from bottom')).toHaveCount(3);
   const next = page.getByRole('button', { name: 'Next', exact: true });
   await fields('Up from bottom').first().fill('10');
   await next.tap();

@@ -13,6 +13,8 @@ export default defineConfig({
   workers: 2,
   // Two cores, each with a browser and perhaps something else: slow is not wrong.
   timeout: 90_000,
+  // What passes only at its second try is listed as flaky: it is a fault to be found, and not one to stop on.
+  retries: 1,
   expect: { timeout: 15_000 },
   use: {
     baseURL: address(PORT),

@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { SetupEntry } from '../../entry/setup-entry';
 import { goToFirstEmpty } from '../../widgets/number-fields';
 
@@ -9,7 +9,8 @@ export function useNewInSight(
   setups: readonly SetupEntry[],
 ): void {
   const before = useRef(setups);
-  useEffect(() => {
+  // With what is drawn, not after it: by then one may have gone on to a field, and would be taken away from it.
+  useLayoutEffect(() => {
     const known = new Set(before.current.flatMap(idsIn));
     before.current = setups;
     const grown = setups.findIndex((setup) => idsIn(setup).some((id) => !known.has(id)));
