@@ -37,7 +37,11 @@ test('back and forward return to where one was, and a link leads to the top', as
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Block 17');
   await expect.poll(() => scrolledTo(page)).toBe(0);
   await press(page.getByRole('link', { name: 'Change' }));
+  const name = page.getByRole('textbox', { name: 'Name' });
+  await expect(name).toHaveValue('Block 17');
+  await expect.poll(() => scrolledTo(page)).toBe(0);
   await scrollDown(page, 300);
+  expect(await scrolledTo(page)).toBe(300);
   await page.goBack();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Block 17');
   await page.goBack();
@@ -45,7 +49,7 @@ test('back and forward return to where one was, and a link leads to the top', as
   await expect(block).toBeInViewport();
   await page.goForward();
   await page.goForward();
-  await expect(page.getByRole('textbox', { name: 'Name' })).toHaveValue('Block 17');
+  await expect(name).toHaveValue('Block 17');
   await expect.poll(() => scrolledTo(page)).toBe(300);
 });
 

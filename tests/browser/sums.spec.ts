@@ -13,7 +13,7 @@ test('sums and units as typed are read, shown and kept, and go along into other 
   const left = page.getByRole('textbox', { name: 'Left side', exact: true });
   await expect(left).toHaveAccessibleDescription(/= 29 µm/);
   // As for 41 and 29: 12 µm between the sides over the 74 mm, less the taper of the micrometer.
-  await expect(sides(page)).toContainText('Right leans out at the top');
+  await expect(sides(page)).toContainText('over 74 mm12.00 ±');
   const said = await sides(page).textContent();
 
   await page.getByRole('button', { name: /Units/ }).tap();

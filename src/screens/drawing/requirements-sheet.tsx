@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { FACES } from '../../core/part/faces';
 import { fieldKey } from '../../entry/field-keys';
 import {
@@ -35,7 +35,7 @@ export function RequirementsSheet({ entry, problems, onChange }: RequirementsShe
     onChange({ requirements: requirements.filter((one) => one.id !== id) });
   const root = useRef<HTMLElement>(null);
   const [added, setAdded] = useState<string>();
-  useEffect(() => {
+  useLayoutEffect(() => {
     // One goes on with what has just been added.
     if (added !== undefined) root.current?.querySelector<HTMLElement>(faceField(added))?.focus();
   }, [added]);

@@ -18,13 +18,16 @@ export function useKeptPlace(
   useEffect(() => {
     const root = readings.current;
     if (root === null) return;
-    const note = ({ target }: FocusEvent) => {
+    const note = ({ target }: Pick<FocusEvent, 'target'>) => {
       if (!isNumberField(target)) return;
       notePlace({ part, address, what: labelOf(target), field: target.id });
     };
     root.addEventListener('focusin', note);
     const left = document.getElementById(fieldToGoBackTo(address) ?? '');
-    if (isNumberField(left) && root.contains(left)) goBackTo(left);
+    const here = document.activeElement;
+    // Whoever was quicker than this is left where they are.
+    if (isNumberField(here) && root.contains(here)) note({ target: here });
+    else if (isNumberField(left) && root.contains(left)) goBackTo(left);
     else goToFirstEmpty(root);
     typeWhatCameEarly();
     return () => root.removeEventListener('focusin', note);

@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useCallback, useEffect, useRef } from 'preact/hooks';
+import { useCallback, useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { undo } from '../../state/plate-changes';
 import type { InspectionRecord } from '../../store/records';
 import { goToChanged, heldWithin, TAKE_BACK } from '../../widgets/number-fields';
@@ -39,7 +39,8 @@ export function useTakingBack(
   }, [readings, takeBack]);
 
   const { setups } = inspection;
-  useEffect(() => {
+  // As it is drawn: nobody has gone on to another field yet.
+  useLayoutEffect(() => {
     const held = before.current;
     before.current = undefined;
     if (held !== undefined && readings.current !== null) goToChanged(readings.current, held);
