@@ -5,6 +5,7 @@ import { lightCharts } from './src/hosting/charts.ts';
 import { pagePolicy, SECURITY_HEADERS } from './src/hosting/headers.ts';
 import { licences } from './src/hosting/licences.ts';
 import { lightTables } from './src/hosting/tables.ts';
+import { workersWithTheApp } from './src/hosting/workers.ts';
 import { SHARE } from './src/store/shared-file.ts';
 
 /** The folder of the site that the app is served from, with a slash at both ends. */
@@ -33,6 +34,7 @@ export default defineConfig({
     licences(),
     lightCharts(),
     lightTables(),
+    workersWithTheApp(),
     VitePWA({
       // The user says when a new version takes over; src/updates.ts registers the worker.
       registerType: 'prompt',
