@@ -3,7 +3,7 @@ import { type Face, oppositeFace } from '../../core/part/faces';
 import { addHeight, removeHeight, withHeight } from '../../entry/column-heights';
 import { fieldKey } from '../../entry/field-keys';
 import { baseOf, isFourSided } from '../../entry/four-sides';
-import { isRepeat, traverseAgain, withoutPlacing, withTraverseReading } from '../../entry/placings';
+import { traverseAgain, withTraverseReading } from '../../entry/placings';
 import { traverseName } from '../../entry/reading-names';
 import type { ColumnPlacing, ColumnSetup } from '../../entry/setup-entry';
 import { blank, isBlank } from '../../entry/typed-length';
@@ -14,6 +14,7 @@ import { pairName } from '../../words/faces';
 import { FourSidesButton } from './four-sides-button';
 import { ReadWith } from './read-with';
 import { ReadingField } from './reading-field';
+import { SeatingButtons } from './seating-buttons';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 import { StandingBlock } from './standing-block';
 
@@ -136,22 +137,12 @@ function Traverse({ setup, placing, problems, before, locked, onChange, onRow }:
       </div>
       {!locked && isLastOfItsSide && (
         <div class="row">
-          <button
-            type="button"
-            class="button"
-            onClick={() => onChange((now) => traverseAgain(now, placing.id, newId))}
-          >
-            Seat again: {placing.face} side
-          </button>
-          {isRepeat(setup.placings, placing.id) && (
-            <button
-              type="button"
-              class="button"
-              onClick={() => onChange((now) => withoutPlacing(now, placing.id))}
-            >
-              Remove this seating
-            </button>
-          )}
+          <SeatingButtons
+            setup={setup}
+            placing={placing}
+            again={(now, id) => traverseAgain(now, id, newId)}
+            onChange={onChange}
+          />
         </div>
       )}
     </fieldset>

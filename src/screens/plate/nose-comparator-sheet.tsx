@@ -2,13 +2,7 @@ import { useState } from 'preact/hooks';
 import { type Face, oppositeFace } from '../../core/part/faces';
 import { fieldKey } from '../../entry/field-keys';
 import { baseOf, isFourSided } from '../../entry/four-sides';
-import {
-  isRepeat,
-  seatAgain,
-  withoutPlacing,
-  withoutReadings,
-  withReading,
-} from '../../entry/placings';
+import { seatAgain, withoutReadings, withReading } from '../../entry/placings';
 import { readingNames } from '../../entry/reading-names';
 import type { NoseComparatorSetup } from '../../entry/setup-entry';
 import { isBlank } from '../../entry/typed-length';
@@ -19,6 +13,7 @@ import { pairName } from '../../words/faces';
 import { FourSidesButton } from './four-sides-button';
 import { ReadWith } from './read-with';
 import { ReadingField } from './reading-field';
+import { SeatingButtons } from './seating-buttons';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 import { StandingBlock } from './standing-block';
 
@@ -121,22 +116,12 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
       )}
       {!locked && active !== undefined && (
         <div class="row">
-          <button
-            type="button"
-            class="button"
-            onClick={() => onChange((now) => seatAgain(now, active.id, newId))}
-          >
-            Seat again: {active.face} side
-          </button>
-          {isRepeat(placings, active.id) && (
-            <button
-              type="button"
-              class="button"
-              onClick={() => onChange((now) => withoutPlacing(now, active.id))}
-            >
-              Remove this seating
-            </button>
-          )}
+          <SeatingButtons
+            setup={setup}
+            placing={active}
+            again={(now, placing) => seatAgain(now, placing, newId)}
+            onChange={onChange}
+          />
           <FourSidesButton setup={setup} block={part.block} onChange={onChange} />
         </div>
       )}
