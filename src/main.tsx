@@ -4,7 +4,7 @@ import { App } from './app';
 import { loadAhead } from './screens/load-screens';
 import { followOtherWindows } from './state/follow';
 import { askBeforeLeaving } from './state/leaving';
-import { openShop } from './state/shop';
+import { openShop } from './state/open-shop';
 import { offlineReady } from './updates';
 import { listenToGauge } from './widgets/gauge-cable';
 import { inItsTurn } from './widgets/in-its-turn';

@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { fromMicrometres, type LengthUnit } from '../core/units/length';
+import { setAnew, takeBackSetAnew } from '../state/begun-anew';
 import {
   type ComparatorHistory,
   type ComparatorRun,
@@ -7,7 +8,7 @@ import {
   currentRun,
 } from '../state/comparators';
 import { isGathered } from '../state/found';
-import { setAnew, shop, takeBackSetAnew } from '../state/shop';
+import { shop } from '../state/shop';
 import type { ChartData } from '../widgets/charts/chart-data';
 import { HistoryChart } from '../widgets/charts/history-chart';
 import { Page } from '../widgets/page';

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { expanded } from '../core/statistics/coverage';
 import { fromMicrometres } from '../core/units/length';
 import { type WayOfWorking, wayName } from '../entry/way-of-working';
+import { learnAnew, takeBackLearningAnew } from '../state/begun-anew';
 import { isGathered } from '../state/found';
 import {
   countAgain,
@@ -12,7 +13,7 @@ import {
   leaveOut,
   passesOf,
 } from '../state/learning';
-import { learnAnew, shop, takeBackLearningAnew } from '../state/shop';
+import { shop } from '../state/shop';
 import type { ChartData } from '../widgets/charts/chart-data';
 import { HistoryChart } from '../widgets/charts/history-chart';
 import { Page } from '../widgets/page';

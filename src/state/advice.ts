@@ -3,7 +3,8 @@ import type { Adjustment } from '../core/adjustment/adjustment';
 import { type Advice, advise, nextOf } from '../core/inspection/advise';
 import { readNumber } from '../entry/number';
 import type { Worked } from './answers';
-import { level, shop } from './shop';
+import { shop } from './shop';
+import { level } from './shop-settings';
 
 /** Per cent of a tolerance that a plan may be asked to leave at most. */
 export const SHARE_RANGE = { least: 5, most: 100 } as const;

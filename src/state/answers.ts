@@ -13,7 +13,8 @@ import { isReady, readPart } from '../entry/read-part';
 import { readSetups } from '../entry/read-setups';
 import type { InspectionRecord } from '../store/records';
 import { arithmetic } from './arithmetic/arithmetic';
-import { level, readLevel, shop } from './shop';
+import { shop } from './shop';
+import { level, readLevel } from './shop-settings';
 import type { Grounds } from './zone-form/questions';
 import { simulatedFlatness, simulatedZone } from './zone-form/simulated-zones';
 

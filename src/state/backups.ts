@@ -12,8 +12,9 @@ import { loadRecoveryCopy } from '../store/recovery';
 import { agreedKeys } from './agreed';
 import { chain } from './chain';
 import { readAgain } from './follow';
+import { openShop } from './open-shop';
 import { untilSaved } from './saving';
-import { now, openShop } from './shop';
+import { now } from './shop';
 import { summaries } from './summaries';
 
 const LAST = 'highedge last backup';

@@ -5,8 +5,9 @@ import { hasItem, type KitItem, withItem, withoutItem } from '../entry/kit-items
 import { problemsOf } from '../entry/read-instrument';
 import { onChangeOfKit } from '../entry/read-with';
 import type { InspectionRecord } from '../store/records';
+import { kitName, setKit, takeKit } from './kits';
 import { convertSetups } from './plate-changes';
-import { kitName, newId, putShop, setKit, shop, takeKit } from './shop';
+import { newId, putShop, shop } from './shop';
 
 /** The shop's instruments, plates and abrasives, in the order they came. */
 export const drawer = computed<readonly DrawerItem[]>(() => shop.value.drawer ?? []);

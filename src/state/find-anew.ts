@@ -8,7 +8,8 @@ import { comparatorsIn, passIn } from './found-in';
 import { whenAtRest } from './idle';
 import { kitMark } from './kit-mark';
 import { oldestFirst } from './oldest-first';
-import { level, newRecord, parts } from './shop';
+import { newRecord, parts } from './shop';
+import { level } from './shop-settings';
 import { summaries } from './summaries';
 
 /**

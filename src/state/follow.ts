@@ -4,8 +4,8 @@ import { loadChain, loadVersions, lookAt } from '../store/shop-store';
 import { isSame } from '../store/three-way';
 import { agreedKeys, agreedOn, arrive, depart } from './agreed';
 import { chain } from './chain';
+import { openShop } from './open-shop';
 import { unsaved } from './saving';
-import { openShop } from './shop';
 
 /** Follows what other windows write from now on; a window that slept catches up when it is seen again. */
 export function followOtherWindows(): void {

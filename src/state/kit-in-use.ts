@@ -2,7 +2,8 @@ import { newSetup } from '../entry/new-setup';
 import type { PairToRead } from '../entry/pairs-to-read';
 import { readWithKit } from '../entry/read-with';
 import type { SetupEntry, SetupKind } from '../entry/setup-entry';
-import { entryUnits, newId, shop } from './shop';
+import { newId, shop } from './shop';
+import { entryUnits } from './shop-settings';
 
 /** The setup to be read with what the kit in use has out of the drawer. */
 export function withKitInUse(setup: SetupEntry): SetupEntry {

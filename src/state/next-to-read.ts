@@ -6,7 +6,8 @@ import { readSetups } from '../entry/read-setups';
 import { readingNames } from '../entry/reading-names';
 import type { InspectionRecord } from '../store/records';
 import type { Worked } from './answers';
-import { kit, level } from './shop';
+import { kit } from './kits';
+import { level } from './shop-settings';
 
 /** The reading that comes next, and what will be known with it that is not known yet. */
 export interface NextToRead {

@@ -1,25 +1,13 @@
-import { computed, signal } from '@preact/signals';
-import type { Kit } from '../core/readings/kit';
-import { defaultKit, type KitEntry } from '../entry/kit-entry';
-import { type MethodLimitsEntry, usualMethodLimits } from '../entry/method-limits';
+import { signal } from '@preact/signals';
+import { defaultKit } from '../entry/kit-entry';
 import type { NewId } from '../entry/new-id';
-import type { EntryUnits } from '../entry/new-setup';
-import { readNumber } from '../entry/number';
-import { readKit } from '../entry/read-kit';
 import { keyOf } from '../store/keys';
-import {
-  FORMAT,
-  type PartRecord,
-  type ShopRecord,
-  type ShopUnits,
-  type StoredRecord,
-} from '../store/records';
-import { loadParts, loadShop, loadSummaries, type Unread } from '../store/shop-store';
-import { agreeOn, onArrival, onDeparture } from './agreed';
-import { oldestFirst } from './oldest-first';
+import { FORMAT, type PartRecord, type ShopRecord, type StoredRecord } from '../store/records';
+import type { Unread } from '../store/shop-store';
+import { onArrival, onDeparture } from './agreed';
 import './arithmetic/arithmetic';
-import { held, keep, keepLeftBehind, TRY_AGAIN } from './saving';
-import { forgetSummaries, showSummaries, summaries, unsettled } from './summaries';
+import { keep } from './saving';
+import { forgetSummaries, showSummaries, unsettled } from './summaries';
 
 /** Ids and times come from the browser here and nowhere else. */
 export const newId: NewId = () => crypto.randomUUID();
@@ -57,9 +45,7 @@ export function tellUnread(more: readonly Unread[]): void {
 /** All parts by id, newest change last. */
 export const parts = signal<ReadonlyMap<string, PartRecord>>(new Map());
 
-/** True where the stored record of the shop is of a newer version: it must not be overwritten. */
-let shopIsNewer = false;
-
+/** What holds for all of the shop. */
 export const shop = signal<ShopRecord>({
   ...newRecord(),
   kind: 'shop',
@@ -67,56 +53,6 @@ export const shop = signal<ShopRecord>({
   units: { size: 'mm', deviation: 'µm' },
   level: '95',
 });
-
-/** Units that new fields begin with. */
-export const entryUnits = computed<EntryUnits>(() => ({
-  size: shop.value.units.size,
-  reading: shop.value.units.deviation,
-}));
-
-/** The kit as numbers, or undefined while a field of it is wrong. */
-export const kit = computed<Kit | undefined>(() => readKit(shop.value.kit).kit);
-
-/** Per cent that a verdict may be asked to be sure of; below, in and out would hardly differ. */
-export const LEVEL_RANGE = { least: 60, most: 99.9 } as const;
-
-/** The least probability for a verdict, or undefined while what is typed is no such number. */
-export function readLevel(text: string): number | undefined {
-  const read = readNumber(text);
-  if (!read.ok || read.value < LEVEL_RANGE.least || read.value > LEVEL_RANGE.most) return undefined;
-  return read.value / 100;
-}
-
-export const level = computed<number | undefined>(() => readLevel(shop.value.level));
-
-/** Reads the shop and the parts from the database. */
-export async function openShop(): Promise<void> {
-  try {
-    await keepLeftBehind();
-    const [stored, loaded, summed] = await Promise.all([loadShop(), loadParts(), loadSummaries()]);
-    // What has been unsettled before the database answered stays so.
-    for (const summary of summed.records) agreeOn(summary);
-    showSummaries(summed.records.filter(({ part }) => !summaries.peek().has(part)));
-    const [own] = held(stored.records, (record) => record.kind === 'shop');
-    if (own !== undefined) shop.value = own;
-    shopIsNewer = stored.unread.some(({ reason }) => reason === 'newer');
-    // A part begun before the database answered must not be lost from the list.
-    const before = parts.value;
-    const others = loaded.records.filter(({ id }) => !before.has(id));
-    const all = held(
-      others,
-      (record): record is PartRecord => record.kind === 'part' && !before.has(record.id),
-    );
-    const byAge = oldestFirst(all);
-    parts.value = new Map([...byAge.map((part) => [part.id, part] as const), ...before]);
-    tellUnread([...stored.unread, ...loaded.unread]);
-    loading.value = 'ready';
-  } catch (error) {
-    console.error(error);
-    loading.value = 'failed';
-    setTimeout(() => void openShop(), TRY_AGAIN);
-  }
-}
 
 onArrival((records) => {
   showSummaries(records.filter((record) => record.kind === 'summary'));
@@ -144,6 +80,14 @@ export function putPart(part: PartRecord): void {
   parts.value = new Map(parts.value).set(part.id, changed);
 }
 
+/** True where the stored record of the shop is of a newer version: it must not be overwritten. */
+let shopIsNewer = false;
+
+/** Lets the stored record of the shop be as it is where it is of a newer version. */
+export function leaveStoredShop(isNewer: boolean): void {
+  shopIsNewer = isNewer;
+}
+
 /** Changes what holds for the shop. */
 export function putShop(
   changed: Partial<Omit<ShopRecord, 'kind' | 'format' | 'made' | 'changed'>>,
@@ -151,89 +95,4 @@ export function putShop(
   const record = changedNow({ ...shop.value, ...changed });
   if (!shopIsNewer) keep([record]);
   shop.value = record;
-}
-
-export function setKit(entry: KitEntry): void {
-  putShop({ kit: entry });
-}
-
-/** What the kit in use is called. */
-export const kitName = computed(() => shop.value.kitName ?? FIRST_KIT);
-
-const FIRST_KIT = 'Kit 1';
-
-export function setKitName(name: string): void {
-  putShop({ kitName: name });
-}
-
-/** Lays the kit in use into the drawer and goes on with a copy of it under a name of its own. */
-export function addKit(): void {
-  const { kit: inUse, otherKits = [] } = shop.value;
-  const drawer = [...otherKits, { name: kitName.value, kit: inUse }];
-  putShop({ otherKits: drawer, kitName: `Kit ${drawer.length + 1}` });
-}
-
-/** Takes a kit out of the drawer and lays the one in use into it. */
-export function takeKit(index: number): void {
-  const { kit: inUse, otherKits = [] } = shop.value;
-  const taken = otherKits[index];
-  if (taken === undefined) throw new RangeError('There is no such kit in the drawer');
-  const drawer = otherKits.map((other, place) =>
-    place === index ? { name: kitName.value, kit: inUse } : other,
-  );
-  putShop({ kit: taken.kit, kitName: taken.name, otherKits: drawer });
-}
-
-export function setUnits(units: ShopUnits): void {
-  putShop({ units });
-}
-
-/** Who measures; empty where nobody is named. */
-export const who = computed(() => shop.value.who ?? '');
-
-export function setWho(name: string): void {
-  putShop({ who: name });
-}
-
-export function setLevel(text: string): void {
-  putShop({ level: text });
-}
-
-/** How much of each tolerance a plan may leave, in per cent, as typed. */
-export function setShare(text: string): void {
-  putShop({ share: text });
-}
-
-/** Where the shop draws the lines between lapping, grinding and machining. */
-export const methodLimits = computed<MethodLimitsEntry>(
-  () => shop.value.methodLimits ?? usualMethodLimits(),
-);
-
-export function setMethodLimits(entry: MethodLimitsEntry): void {
-  putShop({ methodLimits: entry });
-}
-
-/** Lets the rate of a way of working be learned from what is yet to come after `last`, its last pass. */
-export function learnAnew(way: string, last = ''): void {
-  putShop({ learnedSince: { ...shop.value.learnedSince, [way]: nowAfter(last) } });
-}
-
-/** Lets what came before count again. */
-export function takeBackLearningAnew(way: string): void {
-  const { [way]: _, ...others } = shop.value.learnedSince ?? {};
-  putShop({ learnedSince: others });
-}
-
-/** Lets a new run begin for a comparator after `last`, its last check: it was set anew. */
-export function setAnew(comparator: string, last = ''): void {
-  const before = shop.value.setAnew ?? {};
-  const times = [...(before[comparator] ?? []), nowAfter(last)];
-  putShop({ setAnew: { ...before, [comparator]: times } });
-}
-
-/** Takes back that it was set anew the last time. */
-export function takeBackSetAnew(comparator: string): void {
-  const { [comparator]: times = [], ...others } = shop.value.setAnew ?? {};
-  const rest = times.slice(0, -1);
-  putShop({ setAnew: rest.length === 0 ? others : { ...others, [comparator]: rest } });
 }

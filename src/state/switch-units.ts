@@ -1,7 +1,8 @@
 import { partInUnit, setupInUnits } from '../entry/in-units';
 import type { InspectionRecord, PartRecord, ShopUnits } from '../store/records';
 import { convertSetups } from './plate-changes';
-import { entryUnits, putPart, setUnits } from './shop';
+import { putPart } from './shop';
+import { entryUnits, setUnits } from './shop-settings';
 
 /** Takes up other units, and puts what is typed on the screen into them: the part, and readings that are still open. */
 export function switchUnits(

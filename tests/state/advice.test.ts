@@ -3,16 +3,10 @@ import { advise } from '../../src/core/inspection/advise';
 import { usualMethodLimits } from '../../src/entry/method-limits';
 import { adviceOn, SHARE_RANGE, share, typedShare } from '../../src/state/advice';
 import { workOut } from '../../src/state/answers';
-import {
-  learnAnew,
-  methodLimits,
-  openShop,
-  setLevel,
-  setMethodLimits,
-  setShare,
-  shop,
-  takeBackLearningAnew,
-} from '../../src/state/shop';
+import { learnAnew, takeBackLearningAnew } from '../../src/state/begun-anew';
+import { openShop } from '../../src/state/open-shop';
+import { shop } from '../../src/state/shop';
+import { methodLimits, setLevel, setMethodLimits, setShare } from '../../src/state/shop-settings';
 import { expectClose } from '../core/support/close';
 import { known } from '../core/support/known';
 import { inch, micro, mm } from '../entry/support/typed';

@@ -1,7 +1,9 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { fieldKey } from '../../src/entry/field-keys';
 import { workOut } from '../../src/state/answers';
-import { setKit, setLevel, shop } from '../../src/state/shop';
+import { setKit } from '../../src/state/kits';
+import { shop } from '../../src/state/shop';
+import { setLevel } from '../../src/state/shop-settings';
 import { micro, mm } from '../entry/support/typed';
 import { saving, startAfresh } from './support/fresh';
 import { BLOCK, compared } from './support/inspections';

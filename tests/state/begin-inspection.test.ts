@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { chain, openChain } from '../../src/state/chain';
 import { beginInspection } from '../../src/state/inspections';
 import { changeSetups } from '../../src/state/plate-changes';
-import { setUnits } from '../../src/state/shop';
+import { setUnits } from '../../src/state/shop-settings';
 import { FORMAT, type InspectionRecord } from '../../src/store/records';
 import { loadChain, save } from '../../src/store/shop-store';
 import { asked, ENTRY } from '../entry/support/part';

@@ -9,9 +9,10 @@ import {
   reopenInspection,
   reopenPart,
 } from '../../src/state/inspections';
+import { setKit } from '../../src/state/kits';
 import { addSetups, changeSetup, changeSetups, leaveOut } from '../../src/state/plate-changes';
 import { savingState } from '../../src/state/saving';
-import { parts, setKit, shop } from '../../src/state/shop';
+import { parts, shop } from '../../src/state/shop';
 import { putWork } from '../../src/state/work-log';
 import type { InspectionRecord } from '../../src/store/records';
 import { loadChain, loadParts, save } from '../../src/store/shop-store';

@@ -1,10 +1,12 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { doJob } from '../../src/exchange/jobs';
+import { setAnew } from '../../src/state/begun-anew';
 import { chain, openChain } from '../../src/state/chain';
 import { currentRun } from '../../src/state/comparators';
 import { beginInspection, closeInspection, reopenInspection } from '../../src/state/inspections';
+import { openShop } from '../../src/state/open-shop';
 import { changeSetups, undo } from '../../src/state/plate-changes';
-import { openShop, parts, putPart, setAnew } from '../../src/state/shop';
+import { parts, putPart } from '../../src/state/shop';
 import { versions, versionsOf } from '../../src/state/versions';
 import { beginWork } from '../../src/state/work-log';
 import { bringBack } from '../../src/store/bring-back';

@@ -1,8 +1,10 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { setAnew, takeBackSetAnew } from '../../src/state/begun-anew';
 import { comparatorHistories, currentRun } from '../../src/state/comparators';
 import { found, gatherFound } from '../../src/state/found';
 import { comparatorsIn } from '../../src/state/found-in';
-import { openShop, setAnew, shop, takeBackSetAnew } from '../../src/state/shop';
+import { openShop } from '../../src/state/open-shop';
+import { shop } from '../../src/state/shop';
 import { summaries } from '../../src/state/summaries';
 import type { InspectionRecord } from '../../src/store/records';
 import { save } from '../../src/store/shop-store';

@@ -13,7 +13,9 @@ import {
   takeKitAtPlate,
 } from '../../src/state/drawer';
 import { beginInspection, closeInspection } from '../../src/state/inspections';
-import { addKit, kit, openShop, setKitName, shop, takeKit } from '../../src/state/shop';
+import { addKit, kit, setKitName, takeKit } from '../../src/state/kits';
+import { openShop } from '../../src/state/open-shop';
+import { shop } from '../../src/state/shop';
 import { save } from '../../src/store/shop-store';
 import { micro, mm } from '../entry/support/typed';
 import { storedAt } from '../store/support/database';

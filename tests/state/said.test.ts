@@ -5,7 +5,7 @@ import { workOut } from '../../src/state/answers';
 import { chain } from '../../src/state/chain';
 import { closeInspection } from '../../src/state/inspections';
 import { keepWhatIsSaid, methodChange } from '../../src/state/said';
-import { setLevel, setWho } from '../../src/state/shop';
+import { setLevel, setWho } from '../../src/state/shop-settings';
 import type { InspectionRecord } from '../../src/store/records';
 import { columnSetup } from '../entry/support/setups';
 import { micro, mm } from '../entry/support/typed';

@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { chain, openChain } from '../../src/state/chain';
 import { duplicate } from '../../src/state/duplicate';
 import { eraseForGood } from '../../src/state/erase-for-good';
+import { openShop } from '../../src/state/open-shop';
 import {
   archive,
   lastRemoved,
@@ -9,7 +10,7 @@ import {
   removePart,
   takeOutOfArchive,
 } from '../../src/state/shelves';
-import { openShop, parts } from '../../src/state/shop';
+import { parts } from '../../src/state/shop';
 import { summaries } from '../../src/state/summaries';
 import { keyOf } from '../../src/store/keys';
 import {

@@ -1,21 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import {
-  addKit,
-  entryUnits,
-  kit,
-  kitName,
-  loading,
-  openShop,
-  parts,
-  putPart,
-  readLevel,
-  setKit,
-  setKitName,
-  setLevel,
-  shop,
-  takeKit,
-  unread,
-} from '../../src/state/shop';
+import { addKit, kit, kitName, setKit, setKitName, takeKit } from '../../src/state/kits';
+import { openShop } from '../../src/state/open-shop';
+import { loading, parts, putPart, shop, unread } from '../../src/state/shop';
+import { entryUnits, readLevel, setLevel } from '../../src/state/shop-settings';
 import { loadParts, save } from '../../src/store/shop-store';
 import { micro } from '../entry/support/typed';
 import { putAnything, storedAt } from '../store/support/database';

@@ -1,7 +1,8 @@
 import { effect } from '@preact/signals';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { workOut } from '../../src/state/answers';
-import { kit, setKit, shop } from '../../src/state/shop';
+import { kit, setKit } from '../../src/state/kits';
+import { shop } from '../../src/state/shop';
 import { micro } from '../entry/support/typed';
 import { startAfresh } from './support/fresh';
 import { BLOCK, compared } from './support/inspections';

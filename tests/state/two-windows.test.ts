@@ -16,12 +16,13 @@ beforeEach(emptyDatabase);
 /** A window of the app: it shares nothing with another but the database and the browser's messages. */
 async function openWindow() {
   vi.resetModules();
-  const [chain, changes, saving, shop, follow, shelves, erasing, inspections, windows] =
+  const [chain, changes, saving, shop, opening, follow, shelves, erasing, inspections, windows] =
     await Promise.all([
       import('../../src/state/chain'),
       import('../../src/state/plate-changes'),
       import('../../src/state/saving'),
       import('../../src/state/shop'),
+      import('../../src/state/open-shop'),
       import('../../src/state/follow'),
       import('../../src/state/shelves'),
       import('../../src/state/erase-for-good'),
@@ -30,7 +31,7 @@ async function openWindow() {
     ]);
   follow.followOtherWindows();
   const actions = { ...shelves, ...erasing, ...inspections, ...windows };
-  return { ...chain, ...changes, ...saving, ...shop, ...actions };
+  return { ...chain, ...changes, ...saving, ...shop, ...opening, ...actions };
 }
 
 type Window = Awaited<ReturnType<typeof openWindow>>;

@@ -3,7 +3,7 @@ import { DEFAULT_LEVEL } from '../../core/verdict/conformity';
 import type { PartEntry } from '../../entry/part-entry';
 import { type ListedPart, type PartState, shelfOf, stateOf } from '../../state/find-parts';
 import { putBackPart, takeOutOfArchive } from '../../state/shelves';
-import { level } from '../../state/shop';
+import { level } from '../../state/shop-settings';
 import type { PartRecord } from '../../store/records';
 import { STATE_LABELS } from '../../words/part-states';
 import { sizesInWords } from '../../words/sizes';

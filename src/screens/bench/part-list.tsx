@@ -9,7 +9,8 @@ import {
   type PartState,
   shelfOf,
 } from '../../state/find-parts';
-import { level, loading, parts } from '../../state/shop';
+import { loading, parts } from '../../state/shop';
+import { level } from '../../state/shop-settings';
 import { Choice } from '../../widgets/choice';
 import { Later } from '../../widgets/later';
 import { SearchField } from '../../widgets/search-field';

@@ -8,7 +8,7 @@ import {
   type KitNumber,
 } from '../../entry/kit-entry';
 import type { Problems } from '../../entry/problems';
-import { setKit } from '../../state/shop';
+import { setKit } from '../../state/kits';
 import { LengthField } from '../../widgets/length-field';
 import { NumberField } from '../../widgets/number-field';
 import { PlateFields } from './plate-fields';

@@ -1,7 +1,8 @@
 import { useLocation } from 'preact-iso';
 import { defaultKit } from '../../entry/kit-entry';
 import { readKit } from '../../entry/read-kit';
-import { loading, setKit, shop } from '../../state/shop';
+import { setKit } from '../../state/kits';
+import { loading, shop } from '../../state/shop';
 import { offlineReady } from '../../updates';
 import { Page } from '../../widgets/page';
 import { Message } from '../message';

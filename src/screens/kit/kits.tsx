@@ -1,4 +1,5 @@
-import { addKit, kitName, setKitName, shop, takeKit } from '../../state/shop';
+import { addKit, kitName, setKitName, takeKit } from '../../state/kits';
+import { shop } from '../../state/shop';
 import { TextField } from '../../widgets/text-field';
 
 /** Which kit is in use, and the others of the shop. */

@@ -1,4 +1,5 @@
-import { LEVEL_RANGE, level, setLevel, shop } from '../../state/shop';
+import { shop } from '../../state/shop';
+import { LEVEL_RANGE, level, setLevel } from '../../state/shop-settings';
 import { NumberField } from '../../widgets/number-field';
 
 /** From which chance on a verdict is given. */

@@ -1,7 +1,7 @@
 import { fieldKey } from '../../entry/field-keys';
 import { readMethodLimits } from '../../entry/method-limits';
 import { SHARE_RANGE, share, typedShare } from '../../state/advice';
-import { methodLimits, setMethodLimits, setShare } from '../../state/shop';
+import { methodLimits, setMethodLimits, setShare } from '../../state/shop-settings';
 import { LengthField } from '../../widgets/length-field';
 import { NumberField } from '../../widgets/number-field';
 import { to } from '../paths';

@@ -1,6 +1,6 @@
 import { closeInspection } from '../../state/inspections';
 import { askToKeep } from '../../state/keeping';
-import { setWho, who } from '../../state/shop';
+import { setWho, who } from '../../state/shop-settings';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { TextField } from '../../widgets/text-field';
 import { to } from '../paths';

@@ -2,7 +2,8 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { INCH_STEP, isStepInQuestion } from '../../entry/step-in-question';
 import { takeKitAtPlate } from '../../state/drawer';
-import { kitName, setKit, shop } from '../../state/shop';
+import { kitName, setKit } from '../../state/kits';
+import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { to } from '../paths';
 

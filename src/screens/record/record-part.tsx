@@ -2,7 +2,7 @@ import { AXES } from '../../core/part/faces';
 import type { PartEntry } from '../../entry/part-entry';
 import { readPart } from '../../entry/read-part';
 import { isBlank } from '../../entry/typed-length';
-import { who } from '../../state/shop';
+import { who } from '../../state/shop-settings';
 import type { InspectionRecord } from '../../store/records';
 import { RecordBlock } from '../../widgets/record/record-block';
 import { moment } from '../../words/time';

@@ -4,7 +4,7 @@ import { allFindings, isPending } from '../../core/inspection/any-finding';
 import { workOut } from '../../state/answers';
 import { inspectionIn, type Link } from '../../state/chain';
 import { keepWhatIsSaid } from '../../state/said';
-import { setWho, who } from '../../state/shop';
+import { setWho, who } from '../../state/shop-settings';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { InTurns } from '../../widgets/in-turns';
 import { Page } from '../../widgets/page';

@@ -16,7 +16,8 @@ import { knownMaterial } from '../../entry/material';
 import { readMethodLimits } from '../../entry/method-limits';
 import type { WayOfWorking } from '../../entry/way-of-working';
 import { learnedRate } from '../../state/learning';
-import { methodLimits, shop } from '../../state/shop';
+import { shop } from '../../state/shop';
+import { methodLimits } from '../../state/shop-settings';
 import { Fold } from '../../widgets/fold';
 import {
   choiceInWords,
