@@ -1,12 +1,18 @@
-import type { Limits } from './read-length';
+import { fromMillimetres } from '../core/units/length';
+import type { Limits, Refusal } from './read-length';
+import { lengthText } from './typed-length';
 
 /** What an indicator can show, µm. */
 export const READING: Limits = {
   least: -5000,
   most: 5000,
-  tooSmall: 'Beyond 5 mm: no indicator of this kind travels so far. Check the unit',
-  tooLarge: 'Beyond 5 mm: no indicator of this kind travels so far. Check the unit',
+  tooSmall: tooFar,
+  tooLarge: tooFar,
 };
+
+function tooFar(unit: 'mm' | 'in'): string {
+  return `Beyond ${limitSaid(5, unit)}: no indicator of this kind travels so far. Check the unit`;
+}
 
 /** Slopes above this, in µm/mm, are no longer small: half a degree and more is seen by eye. */
 export const STEEPEST = 10;
@@ -23,7 +29,7 @@ export function heightLimits(tall: number): Limits {
     least: 0,
     most: tall * 1000 * ROUNDING,
     tooSmall: 'Below the plate: heights count up from it',
-    tooLarge: `Above the part, which is ${trim(tall)} mm high there`,
+    tooLarge: (unit) => `Above the part, which is ${limitSaid(tall, unit)} high there`,
   };
 }
 
@@ -33,13 +39,14 @@ export function placeLimits(long: number): Limits {
     least: 0,
     most: long * 1000 * ROUNDING,
     tooSmall: 'Off the face: distances count inward from the edge',
-    tooLarge: `Off the face, which is ${trim(long)} mm long there`,
+    tooLarge: (unit) => `Off the face, which is ${limitSaid(long, unit)} long there`,
   };
 }
 
 /** A thickness that should be `nominal` mm, in µm: more than 5 % off is a slip or another part. */
 export function thicknessLimits(nominal: number): Limits {
-  const message = `Far from the ${trim(nominal)} mm of the drawing. Check the figure and the unit`;
+  const message: Refusal = (unit) =>
+    `Far from the ${limitSaid(nominal, unit)} of the drawing. Check the figure and the unit`;
   return {
     least: nominal * 950,
     most: nominal * 1050,
@@ -53,9 +60,10 @@ export const WITHIN: Limits = {
   least: 0.01,
   most: 1000,
   tooSmall: 'Above 0: nothing is parallel to the last atom',
-  tooLarge: 'Over 1 mm: that is no longer parallel. Check the unit',
+  tooLarge: (unit) => `Over ${limitSaid(1, unit)}: that is no longer parallel. Check the unit`,
 };
 
-function trim(millimetres: number): string {
-  return String(Number(millimetres.toFixed(3)));
+/** A length as a limit is told: '63.5 mm', '2.5 in'. */
+export function limitSaid(millimetres: number, unit: 'mm' | 'in'): string {
+  return `${lengthText(fromMillimetres(millimetres, unit), unit === 'in' ? 4 : 3)} ${unit}`;
 }

@@ -10,7 +10,7 @@ export function withReading(
   text: string,
 ): NoseComparatorSetup {
   const placings = setup.placings.map((placing) =>
-    placing.id === id ? { ...placing, reading: { ...placing.reading, text } } : placing,
+    placing.id === id ? { ...placing, reading: { text, unit: placing.reading.unit } } : placing,
   );
   return { ...setup, placings };
 }
@@ -47,7 +47,10 @@ export function withTraverseReading(
   const placings = setup.placings.map((placing) => {
     const reading = placing.readings[height];
     if (placing.id !== id || reading === undefined) return placing;
-    return { ...placing, readings: { ...placing.readings, [height]: { ...reading, text } } };
+    return {
+      ...placing,
+      readings: { ...placing.readings, [height]: { text, unit: reading.unit } },
+    };
   });
   return { ...setup, placings };
 }

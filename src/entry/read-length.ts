@@ -1,3 +1,4 @@
+import type { LengthUnit } from '../core/units/length';
 import { readLengthText } from './length-text';
 import type { ProblemList } from './problems';
 import { isBlank, type TypedLength } from './typed-length';
@@ -6,9 +7,12 @@ import { isBlank, type TypedLength } from './typed-length';
 export interface Limits {
   readonly least: number;
   readonly most: number;
-  readonly tooSmall: string;
-  readonly tooLarge: string;
+  readonly tooSmall: Refusal;
+  readonly tooLarge: Refusal;
 }
+
+/** Words to refuse by: with a length in them, told the unit that a size has beside the field. */
+export type Refusal = string | ((unit: 'mm' | 'in') => string);
 
 /**
  * The length in µm, or undefined with the problem noted at `field`. An empty field is noted as
@@ -32,8 +36,15 @@ export function readLength(
     return undefined;
   }
   const { length } = read;
-  if (length < limits.least) problems.wrong(field, limits.tooSmall);
-  else if (length > limits.most) problems.wrong(field, limits.tooLarge);
+  const refuse = (why: Refusal) =>
+    problems.wrong(field, typeof why === 'string' ? why : why(sizeUnit(typed.unit)));
+  if (length < limits.least) refuse(limits.tooSmall);
+  else if (length > limits.most) refuse(limits.tooLarge);
   else return length;
   return undefined;
+}
+
+/** The unit of sizes that goes with a unit of readings. */
+function sizeUnit(unit: LengthUnit): 'mm' | 'in' {
+  return unit === 'µm' || unit === 'mm' ? 'mm' : 'in';
 }

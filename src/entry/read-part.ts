@@ -2,6 +2,7 @@ import { AXES, type Axis } from '../core/part/faces';
 import type { Part } from '../core/part/part';
 import type { FlatnessRequirement, Requirement } from '../core/part/requirement';
 import { fieldKey } from './field-keys';
+import { limitSaid } from './limits';
 import { expansionOf } from './material';
 import type { PartEntry } from './part-entry';
 import { anyWaiting, anyWrong, ProblemList, type Problems } from './problems';
@@ -19,7 +20,7 @@ export interface PartRead {
 const SIZE: Limits = {
   least: 500,
   most: 3_000_000,
-  tooSmall: 'Under 0.5 mm: too thin to stand on a plate',
+  tooSmall: (unit) => `Under ${limitSaid(0.5, unit)}: too thin to stand on a plate`,
   tooLarge: 'Over 3 m: check the size and the unit',
 };
 
@@ -27,7 +28,7 @@ const TOLERANCE: Limits = {
   least: 0.01,
   most: 1000,
   tooSmall: 'A tolerance is above 0',
-  tooLarge: 'Over 1 mm: check the tolerance and the unit',
+  tooLarge: (unit) => `Over ${limitSaid(1, unit)}: check the tolerance and the unit`,
 };
 
 /** Reads what was typed of a part. */

@@ -31,7 +31,7 @@ function namesIn(setup: SetupEntry, setups: readonly SetupEntry[]): Names {
       return setup.placings.flatMap((placing): Names => {
         const name = traverseName(setup, placing);
         const rows = setup.heights.map(
-          ({ id, height }) => [`${placing.id} ${id}`, `${name} at ${height.text.trim()}`] as const,
+          ({ id }, row) => [`${placing.id} ${id}`, `${name} at ${heightName(setup, row)}`] as const,
         );
         return [...rows, [sitReading(placing.id), `${name}: how the block sat`]];
       });
@@ -74,6 +74,11 @@ export function traverseName(setup: ColumnSetup, placing: ColumnPlacing): string
   );
   const seating = alike.indexOf(placing) + 1;
   return `${label(placing.face)}${standIn(setup, placing)}${seating > 1 ? `, seating ${seating}` : ''}`;
+}
+
+/** What a height of a column is called: as it was typed, or by its number until then. */
+export function heightName({ heights }: ColumnSetup, row: number): string {
+  return heights[row]?.height.text.trim() || `height ${row + 1}`;
 }
 
 /** What the block stands on, where that is not always the same. */

@@ -1,9 +1,10 @@
 import { AXES, type Axis } from '../core/part/faces';
 import type { SizeLimits } from '../core/part/part';
 import { fieldKey } from './field-keys';
+import { limitSaid } from './limits';
 import type { PartEntry, SizeLimitsEntry } from './part-entry';
 import type { ProblemList } from './problems';
-import { type Limits, readLength } from './read-length';
+import { type Limits, type Refusal, readLength } from './read-length';
 import { blank, isBlank } from './typed-length';
 
 /** The limits of one size, empty where none were typed. */
@@ -20,8 +21,8 @@ export function anySizeLimit(entry: PartEntry): boolean {
   });
 }
 
-const DEPARTURE_MESSAGE =
-  'Over 5 mm from the size: a limit is how far the size may be off, with its sign';
+const DEPARTURE_MESSAGE: Refusal = (unit) =>
+  `Over ${limitSaid(5, unit)} from the size: a limit is how far the size may be off, with its sign`;
 const DEPARTURE: Limits = {
   least: -5000,
   most: 5000,

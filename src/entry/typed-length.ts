@@ -5,6 +5,8 @@ import { readLengthText } from './length-text';
 export interface TypedLength {
   readonly text: string;
   readonly unit: LengthUnit;
+  /** What was typed, where the text is that in another unit: how finely somebody read shows there alone. */
+  readonly from?: { readonly text: string; readonly unit: LengthUnit };
 }
 
 /** An empty field in `unit`. */
@@ -18,15 +20,28 @@ export function isBlank(typed: TypedLength): boolean {
 }
 
 /**
- * The same length in another unit. A text with a unit of its own says the same in any; so is kept
- * what cannot be read, to be put right. A sum that cannot be worked out yet stays in the unit it is in.
+ * The same length in another unit; back in its own it is what was typed, to the last digit. A text
+ * with a unit of its own says the same in any; so is kept what cannot be read, to be put right. A sum
+ * that cannot be worked out yet stays in the unit it is in.
  */
 export function inUnit(typed: TypedLength, unit: LengthUnit): TypedLength {
   if (unit === typed.unit) return typed;
-  const read = readLengthText(typed.text, typed.unit);
+  const { text, unit: own } = asFirstTyped(typed);
+  if (unit === own) return { text, unit };
+  const read = readLengthText(text, own);
   if (read.kind === 'waiting' || read.kind === 'missing') return typed;
-  if (read.kind !== 'length' || read.from === 'own unit') return { text: typed.text, unit };
-  return { text: lengthIn(read.length, unit), unit };
+  if (read.kind !== 'length' || read.from === 'own unit') return { text, unit };
+  const converted = lengthIn(read.length, unit);
+  const back = readLengthText(converted, unit);
+  const isBack = back.kind === 'length' && lengthIn(back.length, own) === text;
+  return { text: converted, unit, ...(!isBack && { from: { text, unit: own } }) };
+}
+
+/** What was typed, before any change of units: where the text has been changed since, that is it. */
+function asFirstTyped({ text, unit, from }: TypedLength): TypedLength {
+  const read = from && readLengthText(from.text, from.unit);
+  const stands = read?.kind === 'length' && lengthIn(read.length, unit) === text;
+  return from !== undefined && stands ? from : { text, unit };
 }
 
 /** A length of `micrometres` as text in `unit`, as it would be typed. */

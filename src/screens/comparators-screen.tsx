@@ -18,13 +18,20 @@ import { withDoubt } from '../words/numbers';
 import { day, moment } from '../words/time';
 import { Gathering, useGatheredFinds } from './gathered-finds';
 import { to } from './paths';
+import { useUnitsButton } from './units-button';
 
 /** What turning blocks round has said of each comparator so far, and whether it has moved. */
 export function ComparatorsScreen() {
+  const units = useUnitsButton({});
   useGatheredFinds();
   const histories = comparatorHistories.value;
   return (
-    <Page title="The comparators" back={{ to: to.kit(), name: 'kit and units' }}>
+    <Page
+      title="The comparators"
+      back={{ to: to.kit(), name: 'kit and units' }}
+      side={units.button}
+      opened={units.panel}
+    >
       {isGathered.value && histories.length === 0 && (
         <p class="note">
           Nothing yet. Each finished inspection that turns a block round under a comparator tells

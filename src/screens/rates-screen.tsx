@@ -30,14 +30,21 @@ import {
 } from '../words/work';
 import { Gathering, useGatheredFinds } from './gathered-finds';
 import { to } from './paths';
+import { useUnitsButton } from './units-button';
 import { METHOD_NAMES } from './work/method-names';
 
 /** How fast each way of working has cut so far: to be looked at, put right, and begun anew. */
 export function RatesScreen() {
+  const units = useUnitsButton({});
   useGatheredFinds();
   const ways = learnedWays.value;
   return (
-    <Page title="How fast it cuts" back={{ to: to.kit(), name: 'kit and units' }}>
+    <Page
+      title="How fast it cuts"
+      back={{ to: to.kit(), name: 'kit and units' }}
+      side={units.button}
+      opened={units.panel}
+    >
       {isGathered.value && ways.length === 0 && (
         <p class="note">
           Nothing yet. Log how long you worked a face, and measure before and after: each such pass

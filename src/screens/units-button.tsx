@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { shop } from '../state/shop';
-import { switchUnits } from '../state/switch-units';
+import { switchUnits, unitsWithSize } from '../state/switch-units';
 import type { InspectionRecord, PartRecord } from '../store/records';
 import { Choice } from '../widgets/choice';
 
@@ -31,7 +31,7 @@ export function UnitChoices({ part, inspection }: UnitsProps) {
         legend="Sizes and heights in"
         options={SIZES}
         chosen={units.size}
-        onChoose={(size) => switchUnits({ ...units, size }, part, inspection)}
+        onChoose={(size) => switchUnits(unitsWithSize(units, size), part, inspection)}
       />
       <Choice
         name="deviation-unit"

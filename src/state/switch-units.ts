@@ -4,6 +4,18 @@ import { convertSetups } from './plate-changes';
 import { putPart } from './shop';
 import { entryUnits, setUnits } from './shop-settings';
 
+/** What goes with sizes in the other system, as fine as it: a tenth for a µm. */
+const COUNTERPARTS = { µm: 'tenths', mm: 'thou', tenths: 'µm', thou: 'mm' } as const;
+
+/** The units with sizes in `size`; readings go along where both were of one system, for few read them mixed. */
+export function unitsWithSize(units: ShopUnits, size: ShopUnits['size']): ShopUnits {
+  const { deviation } = units;
+  const isMetric = deviation === 'µm' || deviation === 'mm';
+  const matched = isMetric === (units.size === 'mm');
+  if (size === units.size || !matched) return { ...units, size };
+  return { size, deviation: COUNTERPARTS[deviation] };
+}
+
 /** Takes up other units, and puts what is typed on the screen into them: the part, and readings that are still open. */
 export function switchUnits(
   units: ShopUnits,

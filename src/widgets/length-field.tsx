@@ -1,10 +1,13 @@
 import type { Problems } from '../entry/problems';
 import type { TypedLength } from '../entry/typed-length';
-import { readAs } from '../words/read-as';
+import { hasOwnUnit, readAs } from '../words/read-as';
 import { NumberField, type NumberFieldProps } from './number-field';
 
 interface LengthFieldProps
-  extends Omit<NumberFieldProps, 'text' | 'unit' | 'isLength' | 'problem' | 'readAs' | 'onText'> {
+  extends Omit<
+    NumberFieldProps,
+    'text' | 'unit' | 'isLength' | 'ownUnit' | 'problem' | 'readAs' | 'onText'
+  > {
   readonly typed: TypedLength;
   /** Problems of all fields; the one of this field is shown. */
   readonly problems: Problems;
@@ -19,9 +22,10 @@ export function LengthField({ typed, problems, onTyped, ...rest }: LengthFieldPr
       text={typed.text}
       unit={typed.unit}
       isLength
+      ownUnit={hasOwnUnit(typed)}
       problem={problems.get(rest.field)}
       readAs={readAs(typed)}
-      onText={(text) => onTyped({ ...typed, text })}
+      onText={(text) => onTyped({ text, unit: typed.unit })}
     />
   );
 }

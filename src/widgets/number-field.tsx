@@ -12,6 +12,8 @@ export interface NumberFieldProps {
   readonly unit?: string;
   /** True where the unit may be typed too. */
   readonly isLength?: boolean;
+  /** True where it has been: that of the field then says nothing, and takes the room. */
+  readonly ownUnit?: boolean;
   readonly problem?: Problem | undefined;
   /** What stands beside it, to be compared with. */
   readonly note?: string | undefined;
@@ -70,7 +72,7 @@ export function NumberField(props: NumberFieldProps) {
             if (asked === 'to go on') goToNext(event.currentTarget);
           }}
         />
-        {unit !== undefined && <span class="field-unit">{unit}</span>}
+        {unit !== undefined && !props.ownUnit && <span class="field-unit">{unit}</span>}
       </div>
       {note !== undefined && (
         <p id={`${id}-note`} class="field-note">

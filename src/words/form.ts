@@ -16,7 +16,7 @@ export function withFormInWords(count: number, zone: Said | undefined, unit: Len
   if (zone === undefined) return `${form} working it out…`;
   const about = zone.stable ? '' : 'about ';
   const [low, high] = [deviationNumber(zone.low, unit), deviationNumber(zone.high, unit)];
-  const width = `${deviation(zone.width, unit)} (95 %: ${about}${low} to ${high})`;
+  const width = `${deviation(zone.width, unit)} (95\u00a0%: ${about}${low} to ${high})`;
   return `${form} ${width}. ${verdictInWords(zone)}`;
 }
 

@@ -1,6 +1,7 @@
 import type { Plan, PlannedEffect, PlannedSize, Stop } from '../core/correction/plan/plan';
 import type { Axis, Face } from '../core/part/faces';
 import type { LengthUnit } from '../core/units/length';
+import { lengthText } from '../entry/typed-length';
 import { requirementName } from './faces';
 import { deviation, size } from './numbers';
 
@@ -17,9 +18,17 @@ export function planName({ steps }: Pick<Plan, 'steps'>): string {
   return `Work ${listed(steps.map(({ face }) => `the ${face}`))}`;
 }
 
-/** How much stock a plan takes: to three figures, for a wedge may be a hundredth of a mm³ or ten. */
-export function volumeInWords(volume: number): string {
-  return `${Number(volume.toPrecision(3))} mm³`;
+/** mm³ in each unit of volume: an inch is 25.4 mm exactly. */
+const CUBES = { mm: 1, in: 25.4 ** 3 } as const;
+
+/**
+ * How much stock a plan takes, of `volume` in mm³: to three figures, for a wedge may be a hundredth of
+ * a mm³ or ten, and never by powers of ten, which nobody at a bench reads. '1.46 mm³', '0.0000891 in³'.
+ */
+export function volumeInWords(volume: number, unit: 'mm' | 'in'): string {
+  const inUnit = Number((volume / CUBES[unit]).toPrecision(3));
+  const decimals = inUnit === 0 ? 0 : Math.max(0, 2 - Math.floor(Math.log10(inUnit)));
+  return `${lengthText(inUnit, decimals)} ${unit}³`;
 }
 
 /** What stops a plan: '0.004 mm short on the 60 mm size (X)'. */

@@ -6,18 +6,22 @@ import { lengthIn, type TypedLength } from '../entry/typed-length';
 export function readAs({ text, unit }: TypedLength): string | undefined {
   const read = readLengthText(text, unit);
   if (read.kind !== 'length' || read.from === 'number') return undefined;
-  const value = lengthIn(read.length, unit);
-  return `= ${value.replace('-', '−')} ${unitAfter(value, unit)}`;
+  return `= ${withUnit(lengthIn(read.length, unit), unit)}`;
 }
 
-/** The unit as it stands after a number: '1 tenth', '2 tenths'. */
-function unitAfter(value: string, unit: LengthUnit): string {
-  return unit === 'tenths' && Math.abs(Number(value)) === 1 ? 'tenth' : unit;
+/** A number as it is typed, with a true minus sign and its unit: '1 tenth', '−2 tenths'. */
+export function withUnit(value: string, unit: LengthUnit): string {
+  const name = unit === 'tenths' && Math.abs(Number(value)) === 1 ? 'tenth' : unit;
+  return `${value.replace('-', '−')} ${name}`;
 }
 
 /** A length as it was typed, with the unit of its field unless it has one of its own: '5 µm', '0.005 mm'. */
 export function asTyped({ text, unit }: TypedLength): string {
+  return hasOwnUnit({ text, unit }) ? text.trim() : `${text.trim()} ${unit}`;
+}
+
+/** True where a unit was typed too, which overrides that of the field. */
+export function hasOwnUnit({ text, unit }: TypedLength): boolean {
   const read = readLengthText(text, unit);
-  const typed = text.trim();
-  return read.kind === 'length' && read.from === 'own unit' ? typed : `${typed} ${unit}`;
+  return read.kind === 'length' && read.from === 'own unit';
 }

@@ -2,6 +2,7 @@ import { fromMicrometres } from '../core/units/length';
 import { readLengthText } from '../entry/length-text';
 import type { ReadingBefore } from '../entry/readings-before';
 import { lengthIn, lengthText, type TypedLength } from '../entry/typed-length';
+import { withUnit } from './read-as';
 
 const NAMES: Readonly<Record<ReadingBefore['when'], string>> = {
   'last time': 'Last time',
@@ -19,7 +20,7 @@ export function beforeInWords(
   if (before === undefined) return undefined;
   const then = readLengthText(before.typed.text, before.typed.unit);
   if (then.kind !== 'length') return undefined;
-  const said = `${NAMES[before.when]} ${lengthIn(then.length, unit).replace('-', '−')} ${unit}`;
+  const said = `${NAMES[before.when]} ${withUnit(lengthIn(then.length, unit), unit)}`;
   const now = readLengthText(text, unit);
   if (now.kind !== 'length') return said;
   const change = lengthText(fromMicrometres(now.length - then.length, unit), DECIMALS[unit]);

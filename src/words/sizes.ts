@@ -1,7 +1,15 @@
+import { readLengthText } from '../entry/length-text';
 import type { PartEntry } from '../entry/part-entry';
+import { lengthIn, type TypedLength } from '../entry/typed-length';
 
-/** The sizes as typed, X × Y × Z: '60 × 40 × 90 mm'; a question mark where one is missing. */
+/** The sizes, X × Y × Z: '60 × 40 × 90 mm'; a question mark where one is missing. */
 export function sizesInWords({ x, y, z }: PartEntry['size']): string {
-  const sizes = [x, y, z].map(({ text }) => text.trim() || '?').join(' × ');
-  return `${sizes} ${x.unit}`;
+  return `${[x, y, z].map(sizeIn).join(' × ')} ${x.unit}`;
+}
+
+/** A size without its unit, as typed: but for a sum, or one with a unit of its own, among factors. */
+function sizeIn({ text, unit }: TypedLength): string {
+  const read = readLengthText(text, unit);
+  const isMore = read.kind === 'length' && read.from !== 'number';
+  return isMore ? lengthIn(read.length, unit) : text.trim() || '?';
 }

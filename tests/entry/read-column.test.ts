@@ -58,6 +58,14 @@ describe('a height that is refused takes its readings with it, on both sides', (
     expect(made(setup)).toEqual(['right 10', 'left 10']);
   });
 
+  it('said in the unit that heights are typed in', () => {
+    const typed = { heights: ['0.5', '4'] } as const;
+    const setup = columnSetup(typed, { size: 'in', reading: 'tenths' });
+    expect(read(setup).problems).toEqual({
+      [fieldKey.height('high')]: wrong('Above the part, which is 3.5433 in high there'),
+    });
+  });
+
   it('and one that is not there yet, without being wrong', () => {
     const setup = columnSetup({ heights: ['', '80'] });
     expect(read(setup).problems).toEqual({

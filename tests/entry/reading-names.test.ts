@@ -66,6 +66,12 @@ describe('the name of a reading', () => {
     });
   });
 
+  it('of a column tells which height it is while none is typed', () => {
+    const names = Object.values(nameOf(columnSetup({ heights: ['', '80'] })));
+    expect(names).toContain('Right at height 1');
+    expect(names).toContain('Left at 80');
+  });
+
   it('of a column tells the height as typed, and how the block sat', () => {
     expect(nameOf(run)).toEqual({
       'on right low': 'Right at 10',

@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { LengthUnit } from '../../src/core/units/length';
+import { LENGTH_UNITS, type LengthUnit } from '../../src/core/units/length';
 import { provideArithmetic } from '../../src/entry/arithmetic';
 import { blank, inUnit, isBlank, smallUnit } from '../../src/entry/typed-length';
 import { withSums } from './support/sums';
 import { inch, micro, mm, tenths } from './support/typed';
+
+const UNITS = LENGTH_UNITS;
 
 /** Decimal text of `count` steps of 10^-`decimals`, as short as can be; by digits, not by division. */
 function decimalText(count: number, decimals: number): string {
@@ -32,7 +34,26 @@ describe('a length put into another unit', () => {
     [micro('-0.00001'), 'mm', '0'],
     [micro('0.0254'), 'in', '0.000001'],
   ] as const)('%o in %s is %s', (typed, unit, text) => {
-    expect(inUnit(typed, unit)).toEqual({ text, unit });
+    expect(inUnit(typed, unit)).toMatchObject({ text, unit });
+  });
+
+  it.each([mm('30.000'), mm('2,50'), mm('007'), inch('1.250'), micro('+4.0'), tenths('-0.50')])(
+    '%o comes back as it was typed, by whatever units',
+    (typed) => {
+      const others = UNITS.filter((unit) => unit !== typed.unit);
+      for (const unit of others) {
+        expect(inUnit(inUnit(typed, unit), typed.unit)).toEqual(typed);
+        for (const further of others) {
+          expect(inUnit(inUnit(inUnit(typed, unit), further), typed.unit)).toEqual(typed);
+        }
+      }
+    },
+  );
+
+  it('is what was typed last, where that was in the other unit', () => {
+    const converted = inUnit(mm('30.000'), 'µm');
+    expect(converted).toEqual({ text: '30000', unit: 'µm', from: mm('30.000') });
+    expect(inUnit({ ...converted, text: '30001' }, 'mm')).toEqual(mm('30.001'));
   });
 
   it('is left as typed where it is in that unit already', () => {
@@ -53,9 +74,14 @@ describe('a sum, or a length with a unit of its own, put into another unit', () 
   it.each([
     [micro('20+5.4'), 'thou', '1'],
     [tenths('1/2'), 'µm', '1.27'],
-  ] as const)('%o in %s is worked out: %s', (typed, unit, text) => {
-    expect(inUnit(typed, unit)).toEqual({ text, unit });
-  });
+  ] as const)(
+    '%o in %s is worked out: %s, and a sum again when it is back',
+    (typed, unit, text) => {
+      const converted = inUnit(typed, unit);
+      expect(converted).toEqual({ text, unit, from: typed });
+      expect(inUnit(converted, typed.unit)).toEqual(typed);
+    },
+  );
 
   it.each(['0.2 thou', '-2 tenths', '1 µm + 1 µm'])('%j says the same in any unit', (text) => {
     expect(inUnit(micro(text), 'tenths')).toEqual(tenths(text));
@@ -69,13 +95,11 @@ describe('a sum, or a length with a unit of its own, put into another unit', () 
   });
 });
 
-/** The decimals that are kept of each unit, there and back: to a tenth of a nanometre or a millionth of an inch. */
+/** The decimals that a length may be typed with: to a tenth of a nanometre or a millionth of an inch. */
 const TYPED = { µm: 4, mm: 7, tenths: 2, thou: 3, in: 6 } as const satisfies Record<
   LengthUnit,
   number
 >;
-const UNITS = Object.keys(TYPED) as LengthUnit[];
-
 describe.each(UNITS)('a length typed in %s', (unit) => {
   it.each(UNITS)('is the same again after it was in %s', (between) => {
     // Up to 3 m or 120 inches.

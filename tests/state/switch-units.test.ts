@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { chain, openChain } from '../../src/state/chain';
 import { parts, shop } from '../../src/state/shop';
-import { switchUnits } from '../../src/state/switch-units';
+import { switchUnits, unitsWithSize } from '../../src/state/switch-units';
 import type { PartRecord } from '../../src/store/records';
 import { loadChain, loadParts, save } from '../../src/store/shop-store';
 import { assumption, noseSetup } from '../entry/support/setups';
@@ -78,4 +78,26 @@ describe('switching to inches and tenths', () => {
     expect((await loadChain('p')).records).toEqual([OPEN]);
     expect(chain.value?.links).toEqual([OPEN]);
   });
+});
+
+describe('sizes in the other system', () => {
+  it.each([
+    [{ size: 'mm', deviation: 'µm' }, 'in', 'tenths'],
+    [{ size: 'mm', deviation: 'mm' }, 'in', 'thou'],
+    [{ size: 'in', deviation: 'tenths' }, 'mm', 'µm'],
+    [{ size: 'in', deviation: 'thou' }, 'mm', 'mm'],
+  ] as const)('take readings along: %o to %s', (units, size, deviation) => {
+    expect(unitsWithSize(units, size)).toEqual({ size, deviation });
+  });
+
+  it.each([
+    [{ size: 'mm', deviation: 'tenths' }, 'in'],
+    [{ size: 'in', deviation: 'µm' }, 'mm'],
+    [{ size: 'mm', deviation: 'mm' }, 'mm'],
+  ] as const)(
+    'leave them where somebody reads the two mixed, or nothing changes: %o to %s',
+    (units, size) => {
+      expect(unitsWithSize(units, size)).toEqual({ ...units, size });
+    },
+  );
 });

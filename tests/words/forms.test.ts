@@ -78,12 +78,14 @@ describe('the zone with form', () => {
       'With the form at the 9 points read: working it out…',
     );
     expect(withFormInWords(9, zone, 'µm')).toBe(
-      'With the form at the 9 points read: 3.46 µm (95 %: 2.10 to 5.04). The chance that it meets the drawing is 98 %.',
+      'With the form at the 9 points read: 3.46 µm (95\u00a0%: 2.10 to 5.04). The chance that it meets the drawing is 98 %.',
     );
   });
 
   it('is only about so where the draws did not settle', () => {
-    expect(withFormInWords(9, { ...zone, stable: false }, 'µm')).toContain('(95 %: about 2.10 to');
+    expect(withFormInWords(9, { ...zone, stable: false }, 'µm')).toContain(
+      '(95\u00a0%: about 2.10 to',
+    );
   });
 });
 

@@ -48,7 +48,18 @@ describe('a plan', () => {
     [1234.5, '1230 mm³'],
     [0, '0 mm³'],
   ])('takes %d mm³ of stock, to three figures: %s', (volume, words) => {
-    expect(volumeInWords(volume)).toBe(words);
+    expect(volumeInWords(volume, 'mm')).toBe(words);
+  });
+
+  it.each([
+    [25.4 ** 3, '1 in³'],
+    [10 * 25.4 ** 3, '10 in³'],
+    // 2.5 × 1.5 in, a wedge of 2 tenths over the whole length: half of it comes off.
+    [63.5 * 38.1 * 0.00254, '0.000375 in³'],
+    [0.00025, '0.0000000153 in³'],
+    [0, '0 in³'],
+  ])('takes %d mm³ of stock, as an inch shop says it: %s', (volume, words) => {
+    expect(volumeInWords(volume, 'in')).toBe(words);
   });
 });
 

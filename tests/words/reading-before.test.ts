@@ -10,7 +10,7 @@ it('the reading before is said, and how far this one is from it', () => {
   expect(beforeInWords(LAST, micro('41.50'))).toBe('Last time 41 µm, changed by +0.5');
   expect(beforeInWords(LAST, micro('41'))).toBe('Last time 41 µm, now the same');
   expect(beforeInWords({ typed: micro('-2.54'), when: 'seating before' }, tenths('1'))).toBe(
-    'Seating before −1 tenths, changed by +2',
+    'Seating before −1 tenth, changed by +2',
   );
   expect(beforeInWords({ ...LAST, typed: mm('60.001') }, mm('59,998'))).toBe(
     'Last time 60.001 mm, changed by −0.003',

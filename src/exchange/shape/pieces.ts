@@ -51,7 +51,9 @@ export function forEach<const N extends string, T extends v.GenericSchema>(
   return Object.fromEntries(names.map((name) => [name, value])) as Record<N, T>;
 }
 
+const plainLength = { text, unit: v.picklist(LENGTH_UNITS) };
+
 export const typedLength = v.strictObject({
-  text,
-  unit: v.picklist(LENGTH_UNITS),
+  ...plainLength,
+  from: v.exactOptional(v.strictObject(plainLength)),
 });

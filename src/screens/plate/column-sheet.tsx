@@ -4,7 +4,7 @@ import { addHeight, removeHeight, withHeight } from '../../entry/column-heights'
 import { fieldKey } from '../../entry/field-keys';
 import { baseOf, isFourSided } from '../../entry/four-sides';
 import { traverseAgain, withTraverseReading } from '../../entry/placings';
-import { traverseName } from '../../entry/reading-names';
+import { heightName, traverseName } from '../../entry/reading-names';
 import type { ColumnPlacing, ColumnSetup } from '../../entry/setup-entry';
 import { blank, isBlank } from '../../entry/typed-length';
 import { newId } from '../../state/shop';
@@ -121,12 +121,12 @@ function Traverse({ setup, placing, problems, before, locked, onChange, onRow }:
     <fieldset class="stack">
       <legend>{name}</legend>
       <div class="columns">
-        {setup.heights.map(({ id, height }, row) => (
+        {setup.heights.map(({ id }, row) => (
           <ReadingField
             key={id}
             before={before}
             field={fieldKey.traverse(placing.id, id)}
-            label={`${name} at ${height.text.trim() || `height ${row + 1}`}`}
+            label={`${name} at ${heightName(setup, row)}`}
             typed={placing.readings[id] ?? blank('µm')}
             problems={problems}
             disabled={locked}

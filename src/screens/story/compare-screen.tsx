@@ -16,6 +16,7 @@ import { moment } from '../../words/time';
 import { VERDICT_LABELS } from '../../words/verdicts';
 import { Message } from '../message';
 import { to } from '../paths';
+import { useUnitsButton } from '../units-button';
 import { WithPart } from '../with-part';
 
 /** Any two inspections of a part side by side, or one as it is and as it was. */
@@ -38,6 +39,7 @@ interface ComparedProps {
 
 function Compared({ part, links, asked }: ComparedProps) {
   const { route } = useLocation();
+  const units = useUnitsButton({ part });
   const states = statesOf(links);
   const one = states.find(({ key }) => key === asked.one) ?? states.at(-2);
   const other = states.find(({ key }) => key === asked.other) ?? states.at(-1);
@@ -54,6 +56,8 @@ function Compared({ part, links, asked }: ComparedProps) {
     <Page
       title={part.entry.name.trim() || 'Part without a name'}
       back={{ to: to.part(part.id), name: 'the part' }}
+      side={units.button}
+      opened={units.panel}
     >
       <section class="sheet" aria-labelledby="compare-heading">
         <h2 id="compare-heading">Two inspections side by side</h2>

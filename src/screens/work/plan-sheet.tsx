@@ -60,7 +60,7 @@ function AfterPlan({ plan, part }: Pick<PlanSheetProps, 'plan' | 'part'>) {
         {sizes.map((one) => (
           <li key={one.axis}>{sizeLeftInWords(one, part.block.size[one.axis], units)}</li>
         ))}
-        <li>Stock: {volumeInWords(plan.volume)}</li>
+        <li>Stock: {volumeInWords(plan.volume, units.size)}</li>
       </ul>
     </section>
   );

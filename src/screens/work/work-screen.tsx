@@ -17,6 +17,7 @@ import { Message } from '../message';
 import { PartsBeside } from '../parts-beside';
 import { to } from '../paths';
 import { OutcomeFacts } from '../story/outcome-facts';
+import { useUnitsButton } from '../units-button';
 import { WithPart } from '../with-part';
 import { Cautions } from './cautions';
 import { CutDrawings } from './cut-drawings';
@@ -52,6 +53,7 @@ function WorkLog({ part, work, links }: WorkLogProps) {
   const last = latestInspection(links);
   const isLast = links.at(-1)?.id === work.id;
   const again = useBeginReadings(part);
+  const units = useUnitsButton({ part });
   useGatheredFinds();
   const title = `Work the ${work.face}`;
   // Before it is seen: whoever leaves at once comes back to it.
@@ -62,6 +64,8 @@ function WorkLog({ part, work, links }: WorkLogProps) {
     <Page
       title={title}
       back={{ to: to.part(part.id), name: 'the part' }}
+      side={units.button}
+      opened={units.panel}
       beside={<PartsBeside current={part.id} from={75} />}
       wide
     >

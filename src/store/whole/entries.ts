@@ -7,7 +7,9 @@ import { byKind, fields, flag, forEach, list, oneOf, text } from './checks';
 /* What is typed of a part, a kit and what lies in the drawer. */
 
 export const face = oneOf(FACES);
-export const typedLength = fields({ text, unit: oneOf(LENGTH_UNITS) });
+const plainLength = { text, unit: oneOf(LENGTH_UNITS) };
+
+export const typedLength = fields(plainLength, { from: fields(plainLength) });
 
 export const partEntry = fields(
   {
