@@ -1,5 +1,5 @@
 import type { Remedy } from '../core/inspection/candidates/candidate';
-import { oppositeFace } from '../core/part/faces';
+import { type Face, oppositeFace } from '../core/part/faces';
 import { highSideName, pairName } from './faces';
 
 /** What would fix a quantity that the readings do not, a sentence for each way; any one of them will do. */
@@ -41,9 +41,15 @@ export function remedyInWords(remedy: Remedy): string {
         : 'turn it on all four sides under the same column';
     case 'seat again and read':
       return `lift the block, seat it again, and read the ${remedy.face} side with the same setting`;
+    case 'seat again and traverse':
+      return `lift the block, seat it on its ${remedy.base} again, and run the same column up ${sidesInWords(remedy.faces)} once more`;
     case 'assume parallel':
       return `say within what ${pairName([remedy.face, oppositeFace(remedy.face)])} are parallel`;
   }
+}
+
+function sidesInWords(faces: readonly Face[]): string {
+  return faces.length === 1 ? `the ${faces[0]} side` : `the ${faces.join(' and the ')}`;
 }
 
 function capital(text: string): string {

@@ -40,7 +40,7 @@ export function chanceInWords({
 /** What would settle a verdict that is too close to call. */
 export function seatingsInWords(seatings: Seatings): string {
   if (seatings === 'none') {
-    return 'Seating it again, even twenty times, would not settle it: a better instrument, a longer reach or another way of reading would.';
+    return 'So near the limit that twenty seatings more would not settle it, were they to agree with these. A finer instrument or a longer reach may; or bring it further in by what to take off.';
   }
   const times = seatings === 1 ? 'Once more' : `${seatings} times more`;
   return `${times} lifted, seated and read on each side would likely settle it.`;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Remedy } from '../../src/core/inspection/candidates/candidate';
+import type { Face } from '../../src/core/part/faces';
 import { remediesInWords } from '../../src/words/remedies';
 
 const SWING: Remedy = { kind: 'swing to the other side', setting: 's', face: 'left' };
@@ -7,6 +8,9 @@ const TRAVERSE: Remedy = { kind: 'traverse the other side', column: 'c', face: '
 const COMPARE: Remedy = { kind: 'compare both sides', faces: ['right', 'left'], base: 'bottom' };
 const HEIGHTS: Remedy = { kind: 'micrometer at two heights', face: 'back', base: 'bottom' };
 const ASSUME: Remedy = { kind: 'assume parallel', face: 'right' };
+const again = (...faces: readonly Face[]): Remedy => {
+  return { kind: 'seat again and traverse', column: 'c', faces, base: 'bottom' };
+};
 const corner = (side: 'back' | 'front', end: 'left' | 'right'): Remedy => {
   return { kind: 'micrometer at a corner', face: 'top', towards: [end, side] };
 };
@@ -18,6 +22,14 @@ describe('one piece of work', () => {
     [COMPARE, 'Read right and left with one setting.'],
     [HEIGHTS, 'Measure between back and front with a micrometer at two heights.'],
     [ASSUME, 'Say within what right and left are parallel.'],
+    [
+      again('right', 'left'),
+      'Lift the block, seat it on its bottom again, and run the same column up the right and the left once more.',
+    ],
+    [
+      again('left'),
+      'Lift the block, seat it on its bottom again, and run the same column up the left side once more.',
+    ],
   ])('%o', (remedy, sentence) => {
     expect(remediesInWords([[remedy]])).toEqual([sentence]);
   });

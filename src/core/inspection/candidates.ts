@@ -4,7 +4,7 @@ import type { Requirement } from '../part/requirement';
 import type { Reading } from '../readings/reading';
 import { assumption } from './candidates/assumption';
 import type { Candidate } from './candidates/candidate';
-import { traverses } from './candidates/column';
+import { traverseAgain, traverses } from './candidates/column';
 import { fourSides } from './candidates/four-sides';
 import { microHeights, microPlaces } from './candidates/micrometer';
 import { bothSides, seatAgain, swings } from './candidates/nose-comparator';
@@ -26,7 +26,9 @@ export function furtherReadings(
   readings: readonly Reading[],
   block: Block,
 ): readonly Candidate[] {
-  return waysTo(requirement, readings, block, { again: seatAgain(requirement.face, readings) });
+  const { face } = requirement;
+  const again = [...seatAgain(face, readings), ...traverseAgain(face, readings)];
+  return waysTo(requirement, readings, block, { again });
 }
 
 /** What can be read for `requirement` by every instrument; for a squareness also `again` and `word`. */
@@ -44,6 +46,9 @@ function waysTo(
     microHeights(face, datum, block),
     ...word,
     ...fourSides(face, datum, readings, block),
-    bothSides(face, datum, block),
+    // Whoever has a column at work runs it up once more, rather than fetch a comparator.
+    ...(again.some(({ remedy }) => remedy.kind === 'seat again and traverse')
+      ? []
+      : [bothSides(face, datum, block)]),
   ];
 }

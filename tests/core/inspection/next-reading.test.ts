@@ -14,7 +14,7 @@ import { expectClose } from '../support/close';
 import { PART, someReadings } from '../support/inspections';
 import { known } from '../support/known';
 import { type Random, randomFrom } from '../support/random';
-import { assumedParallel, micrometer, nose } from '../support/readings';
+import { assumedParallel, micrometer, nose, traverse } from '../support/readings';
 import { again } from '../support/repeated-inspection';
 import { BLOCK, partWith, requirement } from '../support/worked-block';
 
@@ -112,6 +112,42 @@ describe('the gain', () => {
     });
     expectClose(next?.now, Math.sqrt(6));
     expectClose(next?.then, Math.SQRT2);
+  });
+});
+
+describe('with a column at work', () => {
+  const part = partWith([requirement('right', 'bottom')]);
+  const sides = [traverse('right', { 10: 4, 80: 31 }), traverse('left', { 10: 7, 80: 24 })].flat();
+  const readings = [
+    ...sides,
+    micrometer('right', { z: -35 }, 0),
+    micrometer('right', { z: 35 }, 3),
+  ];
+
+  it('both sides are to be run up once more, and no comparator is fetched', () => {
+    // The indicator alone in doubt: the difference of the two sides then is known √2 times as well.
+    const kit = {
+      ...KIT,
+      ...{ indicatorResolution: 10, indicatorError: 0, seating: 0, plate: 0, warmth: 0 },
+      ...{ micrometerResolution: 1e-6, micrometerError: 0 },
+    };
+    const next = nextOf(part, readings, kit);
+    expect(next?.remedy).toEqual({
+      ...{ kind: 'seat again and traverse', column: 'column' },
+      ...{ faces: ['right', 'left'], base: 'bottom' },
+    });
+    expectClose(next?.then, known(next).now / Math.SQRT2, { relative: 1e-6 });
+  });
+
+  it('of several seatings the last stands for them', () => {
+    const more = sides.map((one) => ({
+      ...one,
+      id: `${one.id} more`,
+      placing: `${one.placing} more`,
+    }));
+    const candidates = furtherReadings(part.requirements[0]!, [...readings, ...more], BLOCK);
+    const [again] = candidates.filter(({ remedy }) => remedy.kind === 'seat again and traverse');
+    expect(again?.readings.map(({ id }) => id)).toEqual(more.map(({ id }) => `remedy ${id}`));
   });
 });
 

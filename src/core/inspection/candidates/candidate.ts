@@ -24,6 +24,12 @@ export type Remedy =
       readonly faces: FourFaces;
     }
   | { readonly kind: 'seat again and read'; readonly setting: string; readonly face: Face }
+  | {
+      readonly kind: 'seat again and traverse';
+      readonly column: string;
+      readonly faces: readonly Face[];
+      readonly base: Face;
+    }
   | { readonly kind: 'assume parallel'; readonly face: Face };
 
 /** The four faces round a section, in the order in which the block is turned on them. */
