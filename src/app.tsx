@@ -8,6 +8,7 @@ import { Message } from './screens/message';
 import { Notices } from './screens/notices';
 import { ROUTES } from './screens/paths';
 import { ScreenBoundary } from './screens/screen-boundary';
+import { InTurns } from './widgets/in-turns';
 import { Keypad } from './widgets/keypad/keypad';
 import { arriveAtEntry } from './widgets/scroll-places';
 
@@ -35,9 +36,9 @@ function ScreenGoes() {
 }
 
 /** Which screen shows at which address. */
-export function App() {
+function Screens() {
   return (
-    <LocationProvider>
+    <>
       <ScreenGoes />
       <ScreenBoundary>
         <Router>
@@ -48,9 +49,20 @@ export function App() {
           <Route default component={Lost} />
         </Router>
       </ScreenBoundary>
-      <Arrivals />
-      <Keypad />
-      <Notices />
+    </>
+  );
+}
+
+/** The screen first, then what shows beside any. */
+export function App() {
+  return (
+    <LocationProvider>
+      <InTurns>
+        <Screens />
+        <Arrivals />
+        <Keypad />
+        <Notices />
+      </InTurns>
     </LocationProvider>
   );
 }

@@ -6,6 +6,7 @@ import { hasParts, isBlankSheet, listed } from '../state/find-parts';
 import { loading, newId, newRecord, parts, putPart, shop } from '../state/shop';
 import type { PartRecord } from '../store/records';
 import { Mark } from '../widgets/drawings/mark';
+import { InTurns } from '../widgets/in-turns';
 import { Page } from '../widgets/page';
 import { BackupReminder } from './backup-reminder';
 import { PartList } from './bench/part-list';
@@ -42,22 +43,24 @@ export function BenchScreen() {
   const hasExample = [...parts.value.values()].some(isShownExample);
   return (
     <Page title="Highedge" side={<KitLink />} wide>
-      <div class="stack bench-ways">
-        <GoOn />
-        <button type="button" class="button button-main button-wide" onClick={begin}>
-          New part
-        </button>
-        {!hasExample && loading.value === 'ready' && (
-          <button type="button" class="button button-wide" onClick={() => showExample()}>
-            Try it on an invented part
+      <InTurns>
+        <div class="stack bench-ways">
+          <GoOn />
+          <button type="button" class="button button-main button-wide" onClick={begin}>
+            New part
           </button>
-        )}
-        <BackupReminder />
-      </div>
-      {loading.value === 'waiting' && <p class="soft">Opening…</p>}
-      {/* Below the way in, which so stays where it is while the records are being read. */}
-      {loading.value === 'ready' && !hasParts.value && <Welcome />}
-      {hasParts.value && <PartList />}
+          {!hasExample && loading.value === 'ready' && (
+            <button type="button" class="button button-wide" onClick={() => showExample()}>
+              Try it on an invented part
+            </button>
+          )}
+          <BackupReminder />
+        </div>
+        {loading.value === 'waiting' && <p class="soft">Opening…</p>}
+        {/* Below the way in, which so stays where it is while the records are being read. */}
+        {loading.value === 'ready' && !hasParts.value && <Welcome />}
+        {hasParts.value && <PartList />}
+      </InTurns>
     </Page>
   );
 }

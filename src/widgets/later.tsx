@@ -1,9 +1,12 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
+/** ms that pieces may share a turn for: what is known already is not to wait for turns. */
+const SHARED = 4;
+
 /**
- * `value` once all of its `pieces` have been worked out, each in a turn of its own; before that the
- * value that was there before, none at first. What is drawn from it so follows, and keeps no key waiting.
+ * `value` once all of its `pieces` have been worked out, each that takes long in a turn of its own; before
+ * that the value that was there before, none at first. What is drawn from it so follows, and keeps no key waiting.
  */
 export function usePrepared<T>(
   value: T,
@@ -13,15 +16,28 @@ export function usePrepared<T>(
   useEffect(() => {
     let turn: ReturnType<typeof setTimeout>;
     const goOn = (pieces: readonly (() => void)[]) => {
-      const [first, ...others] = pieces;
-      if (first === undefined) return show(() => value);
-      first();
-      turn = setTimeout(goOn, 0, others);
+      if (pieces.length === 0) return show(() => value);
+      turn = setTimeout(goOn, 0, workOff(pieces));
     };
     turn = setTimeout(() => goOn(piecesOf(value)));
     return () => clearTimeout(turn);
   }, [value]);
   return prepared;
+}
+
+/** Works off the first of the pieces, and those after it that there is time for; gives the others back. */
+function workOff(pieces: readonly (() => void)[]): readonly (() => void)[] {
+  const end = performance.now() + SHARED;
+  let done = 0;
+  do {
+    try {
+      pieces[done]?.();
+    } catch {
+      // Drawing meets the same, and there it is told.
+    }
+    done += 1;
+  } while (done < pieces.length && performance.now() < end);
+  return pieces.slice(done);
 }
 
 interface LaterProps {

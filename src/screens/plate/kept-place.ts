@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useLayoutEffect } from 'preact/hooks';
 import { fieldToGoBackTo, forgetPlace, notePlace } from '../../state/place-left';
 import type { InspectionRecord } from '../../store/records';
 import { typeWhatCameEarly } from '../../widgets/gauge-cable';
@@ -7,33 +7,45 @@ import { goBackTo, goToFirstEmpty, isNumberField, labelOf } from '../../widgets/
 import { to } from '../paths';
 
 /**
- * Goes to the field that was left when the app was closed, or else to the first empty one, and notes
- * from then on in which field somebody is.
+ * Notes in which field somebody is. Goes to the field that was left when the app was closed, or else to
+ * the first empty one, once all fields are there: unless somebody has gone on by then.
  */
 export function useKeptPlace(
   readings: RefObject<HTMLElement | null>,
   { part, id, closed }: InspectionRecord,
+  areThere: boolean,
 ): void {
   const address = to.plate(part, id);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const root = readings.current;
     if (root === null) return;
-    const note = ({ target }: Pick<FocusEvent, 'target'>) => {
+    const note = ({ target }: FocusEvent) => {
       if (!isNumberField(target)) return;
       notePlace({ part, address, what: labelOf(target), field: target.id });
     };
     root.addEventListener('focusin', note);
-    const left = document.getElementById(fieldToGoBackTo(address) ?? '');
-    const here = document.activeElement;
-    // Whoever was quicker than this is left where they are.
-    if (isNumberField(here) && root.contains(here)) note({ target: here });
-    else if (isNumberField(left) && root.contains(left)) goBackTo(left);
-    else goToFirstEmpty(root);
-    typeWhatCameEarly();
     return () => root.removeEventListener('focusin', note);
   }, [readings, part, address]);
+
+  useLayoutEffect(() => {
+    const root = readings.current;
+    if (root === null || !areThere) return;
+    // Whoever was quicker than this is left where they are.
+    if (isFree()) {
+      const left = document.getElementById(fieldToGoBackTo(address) ?? '');
+      if (isNumberField(left) && root.contains(left)) goBackTo(left);
+      else goToFirstEmpty(root);
+    }
+    typeWhatCameEarly();
+  }, [readings, address, areThere]);
 
   useEffect(() => {
     if (closed !== undefined) forgetPlace(address);
   }, [closed, address]);
+}
+
+/** True while nobody has gone to anything: the focus is nowhere, or at the heading, where a screen puts it. */
+function isFree(): boolean {
+  const { activeElement: at, body } = document;
+  return at === null || at === body || at instanceof HTMLHeadingElement;
 }

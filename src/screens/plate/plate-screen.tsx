@@ -1,6 +1,7 @@
 import type { RefObject } from 'preact';
-import { useCallback, useEffect, useMemo, useRef } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
+import { disagrees } from '../../core/inspection/disagreement';
 import { adviceOn } from '../../state/advice';
 import { type Worked, workOut } from '../../state/answers';
 import { inspectionIn, type Link } from '../../state/chain';
@@ -102,19 +103,21 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
     root.addEventListener(ENTRY_DONE, onDone);
     return () => root.removeEventListener(ENTRY_DONE, onDone);
   }, [onDone]);
-  useKeptPlace(readings, now.inspection);
+  // Without the part there is nothing to read.
+  const [areThere, setThere] = useState(now.worked.part === undefined);
+  useKeptPlace(readings, now.inspection, areThere);
   const takeBack = useTakingBack(readings, now.inspection);
   const correction = useRef<HTMLDivElement>(null);
   const goOn = useCallback(() => correction.current?.scrollIntoView(), []);
 
-  const second = usePrepared(now, nothing);
+  const second = usePrepared(areThere ? now : undefined, piecesOfAnswer);
   const third = usePrepared(second, piecesOfPlans);
   return (
     <div class="plate">
       <div class="plate-part" ref={readings} data-takes-back>
         {useMemo(
           () => (
-            <ReadingsPart {...now} onTakeBack={takeBack} />
+            <ReadingsPart {...now} onTakeBack={takeBack} onWhole={() => setThere(true)} />
           ),
           [now, takeBack],
         )}
@@ -129,7 +132,19 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
   );
 }
 
-const nothing = () => [];
+/** What the answer has beside its findings is worked out when it is first asked for: each in a turn of its own. */
+function piecesOfAnswer(now: AtThePlate | undefined): readonly (() => void)[] {
+  const answer = now?.worked.answer;
+  if (answer === undefined) return [];
+  return [
+    () => disagrees(answer),
+    ...answer.findings.map((finding) => () => finding.fixed && finding.seatings),
+    () => answer.flatness,
+    () => answer.sides,
+    () => answer.forms,
+    () => answer.comparators,
+  ];
+}
 
 /** Plans take their time: a turn for each piece of them, one for how fast the shop laps, and then one to be drawn. */
 function piecesOfPlans(now: AtThePlate | undefined): readonly (() => void)[] {

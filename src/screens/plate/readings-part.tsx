@@ -10,6 +10,7 @@ import { facesWorked, inspectionBefore, type Link } from '../../state/chain';
 import { changeSetup, changeSetups } from '../../state/plate-changes';
 import { newId } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
+import { InTurns } from '../../widgets/in-turns';
 import { Later } from '../../widgets/later';
 import { GuideWhenShown } from '../example/guide-when-shown';
 import { to } from '../paths';
@@ -29,6 +30,8 @@ interface ReadingsPartProps {
   readonly links: readonly Link[];
   /** Takes the last change back. */
   readonly onTakeBack: () => void;
+  /** Told once all sheets are there: they come in turns. */
+  readonly onWhole: () => void;
 }
 
 /** A setup that was taken away, and where it stood. */
@@ -38,7 +41,8 @@ interface Removed {
 }
 
 /** Everything that is read at the plate, one sheet a setup. */
-export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: ReadingsPartProps) {
+export function ReadingsPart(props: ReadingsPartProps) {
+  const { part, inspection, worked, links, onTakeBack, onWhole } = props;
   const { setups, closed } = inspection;
   const root = useRef<HTMLDivElement>(null);
   useNewInSight(root, setups);
@@ -74,45 +78,47 @@ export function ReadingsPart({ part, inspection, worked, links, onTakeBack }: Re
       : undefined;
   return (
     <div class="plate-part" ref={root}>
-      <KitInHand inspection={inspection}>
-        <UndoButton inspection={inspection} onTakeBack={onTakeBack} />
-      </KitInHand>
-      {!part.example && <BeforeReading inspection={inspection} />}
-      {setups.map((setup, index) => (
-        <AnySetupSheet
-          key={setup.id}
-          setup={setup}
-          part={read}
-          // What is still to be read is told by the guide.
-          problems={setup === guided ? withoutMissing(problems) : problems}
-          before={before}
-          lastTime={lastTime}
-          sides={sidesOf(setup, answer?.sides ?? [])}
-          beside={setup === guided && <GuideWhenShown inspection={inspection} worked={worked} />}
-          locked={closed !== undefined}
-          seating={seatingOf(setups, setup)}
-          onAgain={
-            isLastSeating(setups, setup)
-              ? (one) => changeSetups(inspection, (now) => passedOverAgain(now, one, newId))
-              : undefined
-          }
-          onChange={(one, change) => changeSetup(inspection, one, change)}
-          onRemove={() => remove(setup, index)}
-        />
-      ))}
-      {!part.example && <SeatAgain inspection={inspection} />}
-      {removed !== undefined && (
-        <p class="note" role="status">
-          Removed.{' '}
-          <button type="button" class="button" onClick={() => putBack(removed)}>
-            Put it back
-          </button>
-        </p>
-      )}
-      <Later turns={1}>
-        {closed === undefined && <AddSetup entry={part.entry} inspection={inspection} />}
-        <Finish part={part} inspection={inspection} canFinish={answer !== undefined} />
-      </Later>
+      <InTurns onWhole={onWhole}>
+        <KitInHand inspection={inspection}>
+          <UndoButton inspection={inspection} onTakeBack={onTakeBack} />
+        </KitInHand>
+        {!part.example && <BeforeReading inspection={inspection} />}
+        {setups.map((setup, index) => (
+          <AnySetupSheet
+            key={setup.id}
+            setup={setup}
+            part={read}
+            // What is still to be read is told by the guide.
+            problems={setup === guided ? withoutMissing(problems) : problems}
+            before={before}
+            lastTime={lastTime}
+            sides={sidesOf(setup, answer?.sides ?? [])}
+            beside={setup === guided && <GuideWhenShown inspection={inspection} worked={worked} />}
+            locked={closed !== undefined}
+            seating={seatingOf(setups, setup)}
+            onAgain={
+              isLastSeating(setups, setup)
+                ? (one) => changeSetups(inspection, (now) => passedOverAgain(now, one, newId))
+                : undefined
+            }
+            onChange={(one, change) => changeSetup(inspection, one, change)}
+            onRemove={() => remove(setup, index)}
+          />
+        ))}
+        {!part.example && <SeatAgain inspection={inspection} />}
+        {removed !== undefined && (
+          <p class="note" role="status">
+            Removed.{' '}
+            <button type="button" class="button" onClick={() => putBack(removed)}>
+              Put it back
+            </button>
+          </p>
+        )}
+        <Later turns={1}>
+          {closed === undefined && <AddSetup entry={part.entry} inspection={inspection} />}
+          <Finish part={part} inspection={inspection} canFinish={answer !== undefined} />
+        </Later>
+      </InTurns>
     </div>
   );
 }

@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
+import { workOut } from '../../state/answers';
 import type { Link } from '../../state/chain';
 import { statesOf } from '../../state/compare';
 import type { PartRecord } from '../../store/records';
-import { Later } from '../../widgets/later';
+import { InTurns } from '../../widgets/in-turns';
+import { usePrepared } from '../../widgets/later';
 import { to } from '../paths';
 import { InspectionLink } from './inspection-link';
 import { RequirementCharts } from './requirement-charts';
@@ -16,11 +18,12 @@ interface StoryProps {
 /** Links that are drawn before somebody asks for all: a long story is not to keep the part waiting. */
 const LATEST = 7;
 
-/** Readings, verdicts and work on a part, in order. */
+/** Readings, verdicts and work on a part, in order: once they are worked out, each in a turn of its own. */
 export function Story({ part, links }: StoryProps) {
-  const [isWhole, showWhole] = useState(false);
+  const worked = usePrepared(links, (all) =>
+    all.map((link) => () => link.kind === 'inspection' && workOut(link, part.entry)),
+  );
   if (links.length === 0) return null;
-  const shown = isWhole ? links : links.slice(-LATEST);
   return (
     <section class="stack" aria-labelledby="story-heading">
       <div class="sheet-head">
@@ -31,25 +34,36 @@ export function Story({ part, links }: StoryProps) {
           </a>
         )}
       </div>
-      <Later turns={1}>
-        <RequirementCharts part={part} links={links} />
-      </Later>
+      {worked && <Told part={part} links={worked} />}
+    </section>
+  );
+}
+
+/** The requirements in time, and link for link. */
+function Told({ part, links }: StoryProps) {
+  const [isWhole, showWhole] = useState(false);
+  const shown = isWhole ? links : links.slice(-LATEST);
+  return (
+    <InTurns>
+      <RequirementCharts part={part} links={links} />
       {shown.length < links.length && (
         <button type="button" class="button" onClick={() => showWhole(true)}>
           Show its {links.length - shown.length} earlier readings and work
         </button>
       )}
       <ol class="rail">
-        {shown.map((link) => (
-          <li key={link.id} class={link.kind}>
-            {link.kind === 'inspection' ? (
-              <InspectionLink part={part} inspection={link} />
-            ) : (
-              <WorkLink part={part} work={link} links={links} />
-            )}
-          </li>
-        ))}
+        <InTurns>
+          {shown.map((link) => (
+            <li key={link.id} class={link.kind}>
+              {link.kind === 'inspection' ? (
+                <InspectionLink part={part} inspection={link} />
+              ) : (
+                <WorkLink part={part} work={link} links={links} />
+              )}
+            </li>
+          ))}
+        </InTurns>
       </ol>
-    </section>
+    </InTurns>
   );
 }

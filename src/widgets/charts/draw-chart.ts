@@ -18,8 +18,8 @@ const NAME_SPACE = 64;
 const STEPS = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000];
 
 /**
- * Draws a chart into `root` and keeps it as wide as that. `onPoint` is told which point is pointed
- * at, with a mouse or a finger.
+ * Puts a chart into `root`, draws it in the next turn, as both together take long, and keeps it as wide as
+ * `root`. `onPoint` is told which point is pointed at, with a mouse or a finger.
  */
 export function drawChart(
   root: HTMLElement,
@@ -29,6 +29,7 @@ export function drawChart(
   let data = first;
   let pens = pensOf(root);
   const axisPens = axisPensOf(() => pens);
+  let stop: readonly (() => void)[] = [];
   const chart = new UPlot(
     {
       width: widthOf(root),
@@ -68,20 +69,26 @@ export function drawChart(
       },
     },
     columnsOf(data),
-    root,
+    (made, draw) => {
+      root.append(made.root);
+      const turn = setTimeout(() => {
+        draw();
+        stop = [followWidth(root, made), followTheme(redraw), followFinger(made)];
+      });
+      stop = [() => clearTimeout(turn)];
+    },
   );
   const redraw = () => {
     pens = pensOf(root);
     chart.redraw(false, true);
   };
-  const stopFollowing = [followWidth(root, chart), followTheme(redraw), followFinger(chart)];
   return {
     show: (next) => {
       data = next;
       chart.setData(columnsOf(data));
     },
     destroy: () => {
-      for (const stop of stopFollowing) stop();
+      for (const each of stop) each();
       chart.destroy();
     },
   };

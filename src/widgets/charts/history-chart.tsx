@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { Fold } from '../fold';
 import { type ChartData, partOfChart } from './chart-data';
 import type { DrawnChart } from './draw-chart';
@@ -28,7 +28,8 @@ export function HistoryChart({ data: all, label }: HistoryChartProps) {
   latest.current = data;
   const [pointed, point] = useState<number>();
   const [isMissing, miss] = useState(false);
-  useEffect(() => {
+  // It goes with the screen, not after it: one that is taken off the page would be drawn once more, for no room at all.
+  useLayoutEffect(() => {
     let turn: ReturnType<typeof setTimeout>;
     let isGone = false;
     // Charts are heavy: their script comes when the first of them is to be seen, and each has a turn of its own.
