@@ -1,6 +1,6 @@
 import { allFindings } from '../core/inspection/any-finding';
 import { type Column, headingOf, type Matched, matchHeading } from '../exchange/csv/columns';
-import { pickInspection } from '../exchange/csv/long-table';
+import { pickInspections } from '../exchange/csv/long-table';
 import { type CsvRow, readCsv } from '../exchange/csv/read-csv';
 import { type ReadingsRead, readReadings } from '../exchange/csv/read-readings';
 import { readingsCsv } from '../exchange/csv/readings-table';
@@ -72,8 +72,9 @@ export async function readFromLong(
   { text }: OpenedTable,
   inspection: InspectionInTable,
 ): Promise<(chosen: Chosen) => TableRead> {
-  const [head, ...rows] = await pickInspection(text, inspection, turns());
-  return (chosen) => ({ inspections: [inspection], ...readRows(head, rows, chosen) });
+  const { head, rows } = await pickInspections(text, [inspection], turns());
+  const own = rows.get(inspection) ?? [];
+  return (chosen) => ({ inspections: [inspection], ...readRows(head, own, chosen) });
 }
 
 function readRows(
@@ -101,7 +102,10 @@ function matchedAs(heading: string, column: Column | 'none' | undefined): Matche
 
 /** Keeps the readings of a table as a new inspection of the part; those that the table says were left out stay so. */
 export function takeTable(part: string, { setups, leftOut }: ReadingsRead): InspectionRecord {
-  const at = now();
-  const reasons = [...leftOut].map(([id, why]) => [id, { at, why }] as const);
-  return addInspection(part, setups, Object.fromEntries(reasons));
+  return addInspection(part, setups, reasonsAt(now(), leftOut));
+}
+
+/** Why readings were left out, as it is kept: noted at that time. */
+export function reasonsAt(at: string, leftOut: ReadingsRead['leftOut']) {
+  return Object.fromEntries([...leftOut].map(([id, why]) => [id, { at, why }] as const));
 }

@@ -93,3 +93,47 @@ test('a table of a whole shop, longer than is seen at once, is gone through and 
   await page.getByRole('button', { name: 'Take 2 readings as a new inspection' }).tap();
   await expect(page.getByRole('textbox', { name: 'Right side' })).toHaveValue('5000');
 });
+
+test('a shop that moves over takes all inspections of a table in at once, and can put them back', async ({
+  page,
+}) => {
+  await describePart(page, { name: 'Block here', size: ['60', '40', '90'], within: '0.005' });
+  await page.goto('/files');
+  const buffer = Buffer.from(
+    [
+      'part,job,taken,face,nose height (mm),height (mm),reading (µm)',
+      'Block here,,2024-03-01T08:00Z,right,6,80,34',
+      'Block here,,2024-03-01T08:00Z,left,6,80,31',
+      'New block,J 7,2024-03-02T08:00Z,right,6,80,12',
+      'New block,J 7,2024-03-02T08:00Z,side,6,80,13',
+      'New block,J 7,some day in March,right,6,80,14',
+    ].join('\n'),
+  );
+  const file = { name: 'moved.csv', mimeType: 'text/csv', buffer };
+  const sheet = page.getByRole('region', { name: 'Open a backup or a table' });
+  const choose = () => sheet.getByLabel('Choose a file, or drop it here').setInputFiles(file);
+  await choose();
+  await expect(sheet).toContainText('Line 5: ‘side’ is no face');
+  await expect(sheet).toContainText('2 inspections to 1 part that is here and 1 new part');
+  await expect(sheet).toContainText('1 inspection to be taken one at a time');
+  await sheet.getByRole('button', { name: 'Take 2 inspections in' }).tap();
+  await expect(sheet).toContainText('A copy from before is kept');
+  await expect(sheet).toContainText('New here1 part and 2 inspections');
+
+  await choose();
+  await expect(sheet).toContainText('2 inspections of the same part and time here already');
+  await expect(sheet.getByRole('button', { name: /^Take / })).toHaveCount(0);
+
+  await page.getByRole('link', { name: 'Back to the bench' }).tap();
+  await page.getByRole('link', { name: /Block here/ }).tap();
+  await page.getByRole('link', { name: 'Readings as a table' }).tap();
+  await page.getByRole('link', { name: 'Back to the part' }).tap();
+  await expect(page.getByRole('region', { name: 'Its story' })).toContainText('2024');
+
+  await page.goto('/files');
+  await sheet.getByRole('button', { name: /Put back what was here/ }).tap();
+  await expect(sheet).toContainText('1 part from the file removed');
+  await page.getByRole('link', { name: 'Back to the bench' }).tap();
+  await expect(page.getByRole('link', { name: /Block here/ })).toBeVisible();
+  await expect(page.getByRole('link', { name: /New block/ })).toHaveCount(0);
+});

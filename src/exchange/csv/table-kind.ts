@@ -81,6 +81,16 @@ export function rowsOf(
   return rows.filter((row) => keyOf(nameOf(row)) === key);
 }
 
+/** Tells which of `inspections` a row is of. */
+export function inspectionFinder<I extends InspectionName>(
+  head: CsvRow | undefined,
+  inspections: readonly I[],
+): (row: CsvRow) => I | undefined {
+  const nameOf = inspectionNamer(head);
+  const byKey = new Map(inspections.map((inspection) => [keyOf(inspection), inspection]));
+  return (row) => byKey.get(keyOf(nameOf(row)));
+}
+
 function keyOf({ part, job, taken }: InspectionName): string {
   return JSON.stringify([part, job, taken]);
 }

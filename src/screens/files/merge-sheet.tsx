@@ -13,6 +13,7 @@ import {
   putBackAll,
 } from '../../state/backups';
 import { type OpenedTable, openTable } from '../../state/opened-table';
+import { wholeTableAsBackup } from '../../state/whole-table';
 import { ChooseFile } from '../../widgets/choose-file';
 import { putBackInWords } from '../../words/merging';
 import { moment } from '../../words/time';
@@ -51,6 +52,10 @@ export function MergeSheet() {
     attempt('Merging', async (progress) => {
       return { at: 'merged', tally: await mergeIn(file, progress) };
     });
+  const takeWhole = (table: OpenedTable) =>
+    attempt('Taking it in', async (progress) => {
+      return { at: 'merged', tally: await mergeIn(await wholeTableAsBackup(table), progress) };
+    });
   const putBack = () =>
     attempt('Putting back', async (progress) => {
       return { at: 'put back', count: await putBackAll(progress) };
@@ -72,7 +77,7 @@ export function MergeSheet() {
       <p>
         A backup is merged into what is here: nothing is overwritten, and the same file twice
         changes nothing. Of two states of one thing the later goes on, the other is kept as a
-        version. A table of readings (CSV) goes to one part, as a new inspection.
+        version. A table of readings (CSV) goes to its parts, as new inspections.
       </p>
       {step.at !== 'working' && begunMerge.value !== undefined && (
         <p class="note note-warning">
@@ -103,7 +108,9 @@ export function MergeSheet() {
           </p>
         )}
         {step.at === 'refused' && <p class="note note-wrong">{step.message}</p>}
-        {step.at === 'table' && <TableArrived table={step.table} />}
+        {step.at === 'table' && (
+          <TableArrived table={step.table} onTakeWhole={() => void takeWhole(step.table)} />
+        )}
         {step.at === 'looked over' && (
           <>
             <OverviewFacts overview={step.overview} />

@@ -6,12 +6,18 @@ import { SearchField } from '../../widgets/search-field';
 import { countInWords } from '../../words/part-states';
 import { to } from '../paths';
 import { BadRows } from '../table/bad-rows';
+import { WholeTable } from './whole-table';
 
 /** Parts that are offered at a time. */
 const OFFERED = 8;
 
-/** What a table holds, and which part it belongs to. */
-export function TableArrived({ table }: { readonly table: OpenedTable }) {
+interface TableArrivedProps {
+  readonly table: OpenedTable;
+  readonly onTakeWhole: () => void;
+}
+
+/** What a table holds, and where it is to go: all of it to its parts, or one inspection to one part. */
+export function TableArrived({ table, onTakeWhole }: TableArrivedProps) {
   const { route } = useLocation();
   const [words, setWords] = useState('');
   const { name, contents } = table;
@@ -27,10 +33,16 @@ export function TableArrived({ table }: { readonly table: OpenedTable }) {
   return (
     <>
       <p class="note">
-        ‘{name}’ is a table with {held(contents)}. Nothing of it has been taken yet. Which part does
-        it belong to?
+        ‘{name}’ is a table with {held(contents)}. Nothing of it has been taken yet.
       </p>
       <BadRows bad={contents.bad} all={contents.allBad} />
+      {contents.inspections.length > 1 && (
+        <>
+          <WholeTable table={table} onTake={onTakeWhole} />
+          <h3>One inspection at a time</h3>
+        </>
+      )}
+      <p>Which part does it belong to?</p>
       <SearchField id="table-part" label="Find by name or job" text={words} onText={setWords} />
       <p class="soft small">
         {found.length === 0
