@@ -1,3 +1,4 @@
+import type { PlannedPlace } from '../core/inspection/flatness';
 import type { Part } from '../core/part/part';
 import type { ParallelAssumption, Reading } from '../core/readings/reading';
 import { fieldKey } from './field-keys';
@@ -8,13 +9,15 @@ import { readColumn } from './read-column';
 import { readLength } from './read-length';
 import { readMicrometer } from './read-micrometer';
 import { readNoseComparator } from './read-nose-comparator';
-import { readOverFace } from './read-over-face';
+import { plannedPlaces, readOverFace } from './read-over-face';
 import type { AssumptionSetup, SetupEntry } from './setup-entry';
 
 /** The readings that could be made of what was typed. */
 export interface SetupsRead {
   readonly readings: readonly Reading[];
   readonly problems: Problems;
+  /** Places of maps that are still to be read. */
+  readonly planned: readonly PlannedPlace[];
 }
 
 /** Reads everything typed in one inspection of `part`. */
@@ -23,7 +26,8 @@ export function readSetups(setups: readonly SetupEntry[], part: Part): SetupsRea
   const readings = setups.flatMap((setup) =>
     ofItsInstrument(setup, readSetup(setup, part, problems), problems),
   );
-  return { readings, problems: problems.all };
+  const planned = setups.flatMap((setup) => plannedPlaces(setup, part));
+  return { readings, problems: problems.all, planned };
 }
 
 function readSetup(setup: SetupEntry, part: Part, problems: ProblemList): readonly Reading[] {

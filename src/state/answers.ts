@@ -107,7 +107,7 @@ function workOutOf(setups: InspectionRecord['setups'], given: Given): Worked {
     const silence = anyWaiting(partRead.problems) ? 'waiting' : 'part';
     return { part: undefined, problems: NONE, answer: undefined, silence };
   }
-  const { readings: typed, problems } = readSetups(setups, part);
+  const { readings: typed, problems, planned } = readSetups(setups, part);
   const readings = typed.filter((reading) => !isLeftOut(reading, given));
   const { kit, problems: kitProblems } = kitOf(given.kit);
   const silent = (silence: NonNullable<Worked['silence']>): Worked => {
@@ -117,7 +117,7 @@ function workOutOf(setups: InspectionRecord['setups'], given: Given): Worked {
   if (anyWaiting(problems) || anyWaiting(kitProblems)) return silent('waiting');
   if (kit === undefined || given.level === undefined) return silent('kit');
   if (readings.length === 0) return silent('nothing read');
-  return { part, problems, answer: inspect(part, readings, kit, given.level) };
+  return { part, problems, answer: inspect(part, readings, kit, given.level, planned) };
 }
 
 /** The same with form taken in where there is any, as far as it is worked out by now. */

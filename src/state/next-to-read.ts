@@ -34,12 +34,12 @@ function next({ setups }: InspectionRecord, { part, answer, silence }: Worked) {
   if (part === undefined || (silence !== undefined && silence !== 'nothing read')) return undefined;
   const empty = nextEmpty(setups, part);
   if (empty === undefined || kit.value === undefined || level.value === undefined) return undefined;
-  const { readings } = readSetups(empty.filled, part);
+  const { readings, planned } = readSetups(empty.filled, part);
   const name = readingNames(setups).get(empty.id) ?? '';
   if (readings.length <= (answer?.readings.length ?? 0)) {
     return { name, requirements: [], difference: false, zones: new Map() };
   }
-  const then = inspect(part, readings, kit.value, level.value);
+  const then = inspect(part, readings, kit.value, level.value, planned);
   const before = new Set(fixedIn(answer).map(({ id }) => id));
   return {
     name,

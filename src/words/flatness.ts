@@ -1,4 +1,4 @@
-import type { FixedFlatness, MapLack } from '../core/inspection/flatness';
+import type { FixedFlatness, MapLack, PlacesToRead } from '../core/inspection/flatness';
 import type { Face } from '../core/part/faces';
 import type { LengthUnit } from '../core/units/length';
 import { spansBriefly } from './form';
@@ -6,7 +6,11 @@ import { deviation } from './numbers';
 import { verdictInWords } from './verdicts';
 
 /** What is missing before the flatness of `face` is known, and what would tell it. */
-export function lackInWords({ kind, thickness }: MapLack, face: Face): string {
+export function lackInWords(lack: MapLack, face: Face, unit: LengthUnit): string {
+  if (lack.kind === 'places to read') {
+    return `${mapSoFarInWords(lack, unit)} Read the other places, or remove under ‘Where the places are’ what is not to be read.`;
+  }
+  const { kind, thickness } = lack;
   const map = `Map the ${face} on jacks, at four places or more that spread over it; nine are better.`;
   const over = thickness
     ? ` An indicator over the top shows the thickness: the form of both faces, and no flatness.`
@@ -21,6 +25,12 @@ export function lackInWords({ kind, thickness }: MapLack, face: Face): string {
   }
 }
 
+/** What is known of a map of which places are still to be read. */
+export function mapSoFarInWords(lack: PlacesToRead, unit: LengthUnit): string {
+  const { places, width, unread } = lack;
+  return `Read at ${places} of ${places + unread} places: ${deviation(width, unit)} out of flat so far, and what is still empty can only add to it.`;
+}
+
 /** Whether the face is flat enough, and how sure that is. */
 export function flatnessInWords({ probability, verdict, toSimulate }: FixedFlatness): string {
   if (toSimulate !== undefined) return 'Working out how much of it noise may have made…';
@@ -32,11 +42,12 @@ const MANY_PLACES = 9;
 
 /** What of the face was read, and what not. */
 export function mappedInWords(found: FixedFlatness, unit: 'mm' | 'in'): string {
-  const { places, spans, maps } = found;
+  const { places, spans, maps, unread } = found;
   const span = spansBriefly(spans, unit);
   return [
     maps > 1 ? `The widest of ${maps} maps, with ${places} places` : `Read at ${places} places`,
     span === undefined ? '' : ` over ${span}`,
+    unread === 0 ? '' : `, ${unread} still to be read, which can only add to it`,
     '. What stands up or dips between and beyond them is not seen',
     places < MANY_PLACES ? ': nine places or more see more.' : '.',
   ].join('');

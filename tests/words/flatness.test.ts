@@ -10,8 +10,15 @@ describe('what is missing', () => {
     ['few places', `Any three places lie in a plane. ${MAP}`],
     ['on a line', `All places lie on one line. ${MAP}`],
   ] as const)('with %s', (kind, sentence) => {
-    expect(lackInWords({ kind, thickness: false }, 'bottom')).toBe(sentence);
-    expect(lackInWords({ kind, thickness: true }, 'bottom')).toMatch(/shows the thickness/);
+    expect(lackInWords({ kind, thickness: false }, 'bottom', 'µm')).toBe(sentence);
+    expect(lackInWords({ kind, thickness: true }, 'bottom', 'µm')).toMatch(/shows the thickness/);
+  });
+
+  it('with places still to be read', () => {
+    const lack = { kind: 'places to read', places: 4, width: 2.14, unread: 5 } as const;
+    expect(lackInWords(lack, 'bottom', 'µm')).toBe(
+      'Read at 4 of 9 places: 2.14 µm out of flat so far, and what is still empty can only add to it. Read the other places, or remove under ‘Where the places are’ what is not to be read.',
+    );
   });
 });
 
@@ -19,7 +26,7 @@ const FOUND: FixedFlatness = {
   fixed: true,
   requirement: { id: 'flat', face: 'bottom', tolerance: 3 },
   zone: { width: 4.2, standard: 0.5, degreesOfFreedom: 1e9, contributions: [], terms: [] },
-  ...{ probability: 0.01, verdict: 'out', places: 9, maps: 1, high: ['a'] },
+  ...{ probability: 0.01, verdict: 'out', places: 9, unread: 0, maps: 1, high: ['a'] },
   spans: [{ read: 60, face: 60 }],
 };
 
@@ -31,6 +38,9 @@ describe('what was found', () => {
     const part = { ...FOUND, places: 4, maps: 2, spans: [{ read: 48, face: 60 }] };
     expect(mappedInWords(part, 'mm')).toBe(
       'The widest of 2 maps, with 4 places over 48 of 60 mm. What stands up or dips between and beyond them is not seen: nine places or more see more.',
+    );
+    expect(mappedInWords({ ...FOUND, places: 4, unread: 5 }, 'mm')).toMatch(
+      /^Read at 4 places, 5 still to be read, which can only add to it\. /,
     );
   });
 

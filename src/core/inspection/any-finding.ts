@@ -12,6 +12,9 @@ export type AnyFinding = Finding | FlatnessFinding;
 /** The same of a line that they fix. */
 export type AnyFixedFinding = Extract<AnyFinding, { fixed: true }>;
 
+/** The same of a line that they do not. */
+export type AnyUnfixedFinding = Exclude<AnyFinding, { fixed: true }>;
+
 /** What the readings say of all that the drawing asks, flatness last; nothing where there is no answer. */
 export function allFindings(answer: Findings | undefined): readonly AnyFinding[] {
   return answer === undefined ? [] : [...answer.findings, ...answer.flatness];

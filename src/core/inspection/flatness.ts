@@ -35,6 +35,8 @@ export interface FixedFlatness {
   readonly verdict: Verdict;
   /** Where it is wider than the tolerance: what is to be simulated before the probability is said. */
   readonly toSimulate?: WideMap;
+  /** How many places that are planned are not read yet: the zone can only grow by them. */
+  readonly unread: number;
   /** How many places the map has, and how much of the face they span along each of its axes. */
   readonly places: number;
   readonly spans: readonly FormSpan[];
@@ -56,35 +58,60 @@ export interface FlatnessZone {
 }
 
 /** Why the flatness of a face is not known, and whether an indicator over the top has shown its thickness. */
-export interface MapLack {
-  readonly kind: 'no map' | 'few places' | 'on a line';
-  readonly thickness: boolean;
+export type MapLack =
+  | {
+      readonly kind: 'no map' | 'few places' | 'on a line';
+      readonly thickness: boolean;
+    }
+  | PlacesToRead;
+
+/** Flat enough as far as it was read, which the places still to be read may change. */
+export interface PlacesToRead {
+  readonly kind: 'places to read';
+  /** Places read so far, and the width of the zone over them, µm. */
+  readonly places: number;
+  readonly width: number;
+  readonly unread: number;
 }
+
+/** A place of a map that is planned and not read yet. */
+export type PlannedPlace = Pick<FaceMapReading, 'face' | 'point'>;
 
 /** Any three places lie in a plane. */
 const LEAST_PLACES = 4;
 
-/** The finding for every face of the part that is to be flat. */
+/**
+ * The finding for every face of the part that is to be flat. More places only widen a zone: with some of
+ * the `planned` ones still to be read a face may be out already, but is not in yet.
+ */
 export function flatnessFindings(
   part: Part,
   readings: readonly Reading[],
   kit: Kit,
   level: number,
+  planned: readonly PlannedPlace[] = [],
 ): readonly FlatnessFinding[] {
   return (part.flatness ?? []).map((requirement) => {
     const { face, tolerance } = requirement;
-    const maps = repeatedMaps(readings.filter((one) => isMapOf(one, face)));
+    const read = readings.filter((one) => isMapOf(one, face));
+    const unread = planned.filter((place) => place.face === face && !isRead(place, read)).length;
+    const maps = repeatedMaps(read);
     const zones = maps.flatMap((map) => zoneOf(map, part.block, kit) ?? []);
     const [widest] = zones.sort((a, b) => b.zone.width - a.zone.width);
     if (widest === undefined) {
       return { fixed: false, requirement, lack: lackOf(requirement, maps, readings) };
     }
     const { zone, wide, ...seen } = widest;
+    if (unread > 0 && zone.width <= tolerance) {
+      const { places } = seen;
+      const lack = { kind: 'places to read', places, width: zone.width, unread } as const;
+      return { fixed: false, requirement, lack };
+    }
     const probability = probabilityOfFlatness(zone.width, zone.standard, tolerance);
     return {
       ...{ fixed: true, requirement, zone, probability, verdict: decide(probability, level) },
       ...(zone.width > tolerance && { toSimulate: { ...wide, tolerance } }),
-      ...{ ...seen, maps: zones.length },
+      ...{ ...seen, unread, maps: zones.length },
     };
   });
 }
@@ -101,6 +128,11 @@ export function settledFlatness(
 
 function isMapOf(reading: Reading, face: FlatnessRequirement['face']): reading is FaceMapReading {
   return reading.kind === 'face map' && reading.face === face;
+}
+
+function isRead({ point }: PlannedPlace, readings: readonly FaceMapReading[]): boolean {
+  const { x, y, z } = point;
+  return readings.some(({ point: at }) => at.x === x && at.y === y && at.z === z);
 }
 
 function lackOf(

@@ -12,7 +12,7 @@ import { snoopingLimit } from '../statistics/outliers';
 import { type ComparatorAnswer, comparatorAnswers } from './comparators';
 import { type CrownAnswer, disagreementsAmong } from './crowns';
 import { type Finding, findingsOf } from './findings';
-import { type FlatnessFinding, flatnessFindings } from './flatness';
+import { type FlatnessFinding, flatnessFindings, type PlannedPlace } from './flatness';
 import { type FormAnswer, formAnswers } from './forms';
 import { type SidesAnswer, sidesAnswers } from './sides';
 
@@ -47,12 +47,14 @@ export interface InspectionAnswer {
  * are worked out at once, everything else when it is first asked for.
  *
  * @param level least probability for a verdict of in or out, above 0.5 and below 1.
+ * @param planned places of maps that are still to be read.
  */
 export function inspect(
   part: Part,
   readings: readonly Reading[],
   stated: Kit,
   level: number,
+  planned: readonly PlannedPlace[] = [],
 ): InspectionAnswer {
   const { block } = part;
   const kit = withObservedSeating(stated, readings, block);
@@ -71,7 +73,7 @@ export function inspect(
   const sides = once(() => sidesAnswers(readings, block, kit, adjustment));
   const comparators = once(() => comparatorAnswers(readings, adjustment));
   const forms = once(() => formAnswers(readings, kit));
-  const flatness = once(() => flatnessFindings(part, readings, kit, level));
+  const flatness = once(() => flatnessFindings(part, readings, kit, level, planned));
   return {
     ...{ readings, adjustment, kit },
     findings: findingsOf(part, readings, kit, level, adjustment),

@@ -99,7 +99,7 @@ function NotMapped({ lack, face, base, inspection }: NotMappedProps) {
   return (
     <>
       <p class="note">
-        <b>Not fixed by these readings.</b> {lackInWords(lack, face)}
+        <b>Not fixed by these readings.</b> {lackInWords(lack, face, shop.value.units.deviation)}
       </p>
       {inspection.closed === undefined && !isBegun && (
         <button

@@ -1,6 +1,7 @@
 import {
   type AnyFinding,
   type AnyFixedFinding,
+  type AnyUnfixedFinding,
   allFindings,
   isPending,
 } from '../../core/inspection/any-finding';
@@ -13,7 +14,7 @@ import type { FixedFinding } from '../../state/zone-form/questions';
 import type { InspectionRecord } from '../../store/records';
 import { ControlFrame } from '../../widgets/record/control-frame';
 import { requirementName } from '../../words/faces';
-import { mappedInWords } from '../../words/flatness';
+import { mappedInWords, mapSoFarInWords } from '../../words/flatness';
 import { withFormInWords } from '../../words/form';
 import { degreesInWords, withDoubt } from '../../words/numbers';
 import { asTyped } from '../../words/read-as';
@@ -76,7 +77,7 @@ function Result({ finding, entry }: { readonly finding: AnyFinding; readonly ent
           datumA={entry.datum}
         />
       </th>
-      {finding.fixed ? <FixedCells finding={finding} /> : <NotFixedCells />}
+      {finding.fixed ? <FixedCells finding={finding} /> : <NotFixedCells finding={finding} />}
     </tr>
   );
 }
@@ -123,10 +124,16 @@ function FormFound({ finding }: { readonly finding: FixedFinding }) {
   );
 }
 
-function NotFixedCells() {
+function NotFixedCells({ finding }: { readonly finding: AnyUnfixedFinding }) {
+  const { deviation } = shop.value.units;
   return (
     <>
-      <td>not fixed by these readings</td>
+      <td>
+        not fixed by these readings
+        {'lack' in finding && finding.lack.kind === 'places to read' && (
+          <small>{mapSoFarInWords(finding.lack, deviation)}</small>
+        )}
+      </td>
       <td>–</td>
       <td>–</td>
       <td>

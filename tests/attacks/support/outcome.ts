@@ -30,7 +30,7 @@ export function outcomeOf(typed: TypedInspection): Outcome {
   const { part, problems: ofPart } = readPart(typed.part);
   const { kit, problems: ofKit } = readKit(typed.kit);
   if (part === undefined || anyWrong(ofPart)) return refusal(ofPart);
-  const { readings: read, problems } = readSetups(typed.setups, part);
+  const { readings: read, problems, planned } = readSetups(typed.setups, part);
   if (anyWrong(problems)) return refusal(problems);
   if (kit === undefined) return refusal(ofKit);
   const readings = read.filter((reading) => {
@@ -42,7 +42,7 @@ export function outcomeOf(typed: TypedInspection): Outcome {
   frozen(part);
   frozen(readings);
   const level = Number(typed.level) / 100;
-  const answer = inspect(part, readings, kit, level);
+  const answer = inspect(part, readings, kit, level, planned);
   const advice = advise(part, answer, { level, share: Number(typed.share) / 100 });
   none('no number', [...unsound(answer, 'answer'), ...unsound(advice, 'advice')]);
   for (const finding of answer.findings) {

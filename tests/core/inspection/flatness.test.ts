@@ -1,11 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { flatnessFindings, settledFlatness } from '../../../src/core/inspection/flatness';
+import {
+  flatnessFindings,
+  type PlannedPlace,
+  settledFlatness,
+} from '../../../src/core/inspection/flatness';
 import type { Block } from '../../../src/core/part/block';
 import { indicatorDoubt } from '../../../src/core/readings/doubts';
 import { combined } from '../../../src/core/readings/equation';
 import { DEFAULT_KIT, type Kit } from '../../../src/core/readings/kit';
-import type { Reading } from '../../../src/core/readings/reading';
+import type { FaceMapReading, Reading } from '../../../src/core/readings/reading';
 import { expectClose } from '../support/close';
 import { BLOCK, CENTRE } from '../support/worked-block';
 
@@ -34,10 +38,11 @@ function judged(
   tolerance = 3,
   kit: Kit = DEFAULT_KIT,
   block: Block = BLOCK,
+  planned: readonly PlannedPlace[] = [],
 ) {
   const flatness = [{ id: 'flat', face: 'bottom', tolerance }] as const;
   const part = { block, datum: 'bottom', requirements: [], finished: [], flatness } as const;
-  const [finding] = flatnessFindings(part, readings, kit, LEVEL);
+  const [finding] = flatnessFindings(part, readings, kit, LEVEL, planned);
   if (finding === undefined) throw new Error('It was asked for');
   return finding;
 }
@@ -252,5 +257,44 @@ describe('the verdict on a flatness', () => {
     const sharp = { ...DEFAULT_KIT, indicatorResolution: 0, indicatorError: 0, plate: 0 };
     expect(fixed(grid(BUMP), 4.001, sharp).probability).toBe(1);
     expect(fixed(grid(BUMP), 3.999, sharp).probability).toBe(0);
+  });
+});
+
+describe('a map of which places are still to be read', () => {
+  const all = grid([0, 1, 0, 1, 0, 1, 0, 1, 0]);
+  const corners = [0, 2, 6, 8].map((index) => all[index]!);
+  const planned = (read: readonly Reading[]) =>
+    all.filter((place) => !read.includes(place)) as FaceMapReading[];
+  const soFar = (read: readonly Reading[], tolerance: number, places = planned(read)) =>
+    judged(read, tolerance, DEFAULT_KIT, BLOCK, places);
+
+  it('is not in before they are: the zone can only grow', () => {
+    expect(soFar(corners, 3)).toMatchObject({
+      ...{ fixed: false },
+      lack: { kind: 'places to read', places: 4, width: 0, unread: 5 },
+    });
+    expect(soFar(all, 3)).toMatchObject({ fixed: true, verdict: 'in', unread: 0 });
+    fc.assert(
+      fc.property(
+        fc.array(fc.integer({ min: -9, max: 9 }), { minLength: 9, maxLength: 9 }),
+        (values) => {
+          const read = grid(values);
+          const four = fixed([0, 2, 6, 8].map((index) => read[index]!));
+          expect(four.zone.width).toBeLessThanOrEqual(fixed(read).zone.width + 1e-9);
+        },
+      ),
+    );
+  });
+
+  it('may be out already', () => {
+    const twisted = [...grid([9, 0, 0, 0, 0, 0, 0, 0, 9])];
+    const read = [0, 2, 6, 8].map((index) => twisted[index]!);
+    expect(soFar(read, 1, planned(corners))).toMatchObject({ fixed: true, unread: 5 });
+  });
+
+  it('asks for no place again that another map has read, nor for one of another face', () => {
+    expect(soFar(all, 3, planned([]))).toMatchObject({ fixed: true, unread: 0 });
+    const others = planned(all.slice(0, 4)).map((one) => ({ ...one, face: 'top' as const }));
+    expect(soFar(all.slice(0, 9), 3, others)).toMatchObject({ fixed: true, unread: 0 });
   });
 });
