@@ -22,6 +22,11 @@ export function placeEdges(face: Face, datum: Face): { readonly up: Face; readon
   };
 }
 
+/** True where `face` is upright while the part stands on its datum: then a place is up from that, not in from an edge. */
+export function isUpright(face: Face, datum: Face): boolean {
+  return outwardNormal(face).axis !== outwardNormal(datum).axis;
+}
+
 /** The faces at the four edges of a face that is drawn with `up` at its lower edge and `across` at its left one. */
 export function edgesAsDrawn({ up, across }: ReturnType<typeof placeEdges>) {
   return { bottom: up, top: oppositeFace(up), left: across, right: oppositeFace(across) };

@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
-import { allFindings } from '../core/inspection/any-finding';
+import { allFindings, isPending } from '../core/inspection/any-finding';
 import { linesOf, type PartEntry } from '../entry/part-entry';
 import { isReady, readPart } from '../entry/read-part';
 import { workOut } from '../state/answers';
@@ -122,12 +122,18 @@ function NextStep({ part, links }: PartOverviewProps) {
   const last = latestInspection(links);
   if (part.closed !== undefined) return <Closed part={part} links={links} closed={part.closed} />;
   const isOpen = last !== undefined && last.closed === undefined;
+  const isOut = last !== undefined && links.at(-1) === last && isAnyOut(part, last);
   return (
     <>
       {last !== undefined && (
         <section class="sheet" aria-labelledby="stands-heading">
           <h2 id="stands-heading">Where it stands</h2>
           <WhereItStands part={part} inspection={last} />
+          {isOut && (
+            <a class="button" href={to.takeOff(part.id, last.id)}>
+              What to take off
+            </a>
+          )}
         </section>
       )}
       {isOpen ? (
@@ -145,6 +151,13 @@ function NextStep({ part, links }: PartOverviewProps) {
         </button>
       )}
     </>
+  );
+}
+
+/** True where the readings find anything outside the drawing. */
+function isAnyOut(part: PartRecord, inspection: InspectionRecord): boolean {
+  return allFindings(workOut(inspection, part.entry).answer).some(
+    (finding) => finding.fixed && !isPending(finding) && finding.verdict === 'out',
   );
 }
 

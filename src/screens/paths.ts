@@ -4,6 +4,9 @@ const BASE = import.meta.env.BASE_URL;
 /** A file of the build, not a screen. */
 export const LICENCES = `${BASE}licences.txt`;
 
+/** Names what to take off on the plate screen. */
+export const TAKE_OFF = 'take-off';
+
 /** Patterns of the router. */
 export const ROUTES = {
   bench: BASE,
@@ -34,6 +37,8 @@ export const to = {
   part: (part: string) => `${BASE}part/${part}`,
   drawing: (part: string) => `${BASE}part/${part}/drawing`,
   plate: (part: string, inspection: string) => `${BASE}part/${part}/readings/${inspection}`,
+  /** What to take off, by these readings. */
+  takeOff: (part: string, inspection: string) => `${to.plate(part, inspection)}#${TAKE_OFF}`,
   table: (part: string) => `${BASE}part/${part}/table`,
   record: (part: string, inspection: string) => `${BASE}part/${part}/record/${inspection}`,
   work: (part: string, work: string) => `${BASE}part/${part}/work/${work}`,

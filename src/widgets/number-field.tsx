@@ -1,7 +1,8 @@
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Problem } from '../entry/problems';
 import { FieldMessage } from './field-message';
 import { keyAsks } from './gauge-cable';
-import { goToNext, hasOwnKeypad, idOf } from './number-fields';
+import { comeBackIfMarked, goToNext, hasOwnKeypad, idOf } from './number-fields';
 import { useTyping } from './typing';
 
 export interface NumberFieldProps {
@@ -43,11 +44,17 @@ export function NumberField(props: NumberFieldProps) {
   const { field, label, text, unit, problem, readAs, note } = props;
   const typing = useTyping(text);
   const id = idOf(field);
+  const input = useRef<HTMLInputElement>(null);
+  const isWrong = problem?.kind === 'wrong';
+  useLayoutEffect(() => {
+    if (isWrong && input.current !== null) comeBackIfMarked(input.current);
+  }, [isWrong]);
   return (
     <div class={classOf(props)}>
       <label for={id}>{label}</label>
       <div class="field-box">
         <input
+          ref={input}
           id={id}
           type="text"
           data-number={numberKind(props)}
@@ -59,7 +66,7 @@ export function NumberField(props: NumberFieldProps) {
           value={typing.text}
           placeholder={props.placeholder ?? ''}
           disabled={props.disabled ?? false}
-          aria-invalid={problem?.kind === 'wrong'}
+          aria-invalid={isWrong}
           aria-describedby={describedBy(id, props)}
           onInput={(event) => {
             typing.note(event.currentTarget.value);

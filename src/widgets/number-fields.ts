@@ -49,15 +49,41 @@ export function isLast(input: HTMLInputElement): boolean {
   return nextToFill(input) === undefined;
 }
 
-/** Goes on to the next field to fill or to put right; with none left the entry is done. */
+/**
+ * Goes on to the next field to fill or to put right; with none left the entry is done. The last one is
+ * not left while it is marked itself.
+ */
 export function goToNext(from: HTMLInputElement): void {
-  const next = nextToFill(from);
+  const next = nextToFill(from) ?? (isMarked(from) ? from : undefined);
   if (next === undefined) {
     from.blur();
+    noteLeft(from);
     from.dispatchEvent(new CustomEvent(ENTRY_DONE, { bubbles: true }));
   } else {
     focusField(next);
   }
+}
+
+/** The last field, until the next key or tap after it was left. */
+let justLeft: HTMLInputElement | undefined;
+
+function noteLeft(field: HTMLInputElement): void {
+  justLeft = field;
+  const goneOn = new AbortController();
+  const goOn = (event: Event) => {
+    // A cable may end with Enter twice.
+    if (event instanceof KeyboardEvent && event.key === 'Enter') return;
+    justLeft = undefined;
+    goneOn.abort();
+  };
+  for (const byHand of ['keydown', 'pointerdown']) {
+    document.addEventListener(byHand, goOn, { capture: true, signal: goneOn.signal });
+  }
+}
+
+/** Goes back to a field that was marked only after it was left as the last: a cable is faster than the mark. */
+export function comeBackIfMarked(input: HTMLInputElement): void {
+  if (input === justLeft && isMarked(input)) focusField(input);
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 import { useArrival } from './arrival';
+import { isBefore } from './scroll-places';
 
 interface PageProps {
   readonly title: string;
@@ -31,7 +32,7 @@ export function Page({ title, back, side, opened, pinned, beside, wide, children
       <header class="band">
         <div class="band-row">
           {back && (
-            <a class="band-back" href={back.to}>
+            <a class="band-back" href={back.to} onClick={(event) => backByHistory(event, back.to)}>
               <span aria-hidden="true">‹</span>
               <span class="hidden-label">Back to {back.name}</span>
             </a>
@@ -52,4 +53,13 @@ export function Page({ title, back, side, opened, pinned, beside, wide, children
       </div>
     </div>
   );
+}
+
+/** Where the screen that was before is the one named, the link is the browser's own way back. */
+function backByHistory(event: MouseEvent, to: string): void {
+  if (event.ctrlKey || event.metaKey || event.shiftKey || event.altKey || !isBefore(to)) return;
+  event.preventDefault();
+  // The router would follow it as a link all the same.
+  event.stopPropagation();
+  history.back();
 }

@@ -6,8 +6,9 @@
 /** How far down the page was, px, by the entry of the browser's history. */
 const places = new Map<string, number>();
 
-/** The entry that is being shown. */
+/** The entry that is being shown, and its address. */
 let entry = '';
+let address = '';
 
 /** Ends the way back to a place; undefined while there is none going on. */
 let stop: (() => void) | undefined;
@@ -34,23 +35,41 @@ export function noteScrollPlaces(): void {
 export function arriveAtEntry(): void {
   stop?.();
   const known: unknown = history.state?.entry;
+  const before = address;
+  address = location.pathname + location.search;
   if (typeof known === 'string') {
     entry = known;
-    goTo(places.get(entry));
-  } else {
-    entry = crypto.randomUUID();
-    history.replaceState({ ...history.state, entry }, '');
-    // The router knows it only of links: a button's own click hides from it that it led on.
-    scrollTo({ top: 0, behavior: 'instant' });
+    const place = places.get(entry);
+    if (place !== undefined) keepTo(() => place);
+    return;
   }
+  entry = crypto.randomUUID();
+  history.replaceState({ ...history.state, entry, before }, '');
+  // The router knows it only of links: a button's own click hides from it that it led on.
+  scrollTo({ top: 0, behavior: 'instant' });
+  if (location.hash !== '') keepTo(() => placeOf(location.hash.slice(1)));
 }
 
-/** Scrolls down to `place` as soon as the page is long enough, unless somebody scrolls or types first. */
-function goTo(place: number | undefined): void {
-  if (place === undefined) return;
+/** True where the browser's way back leads to the address `to`: then it leads to where one was there, too. */
+export function isBefore(to: string): boolean {
+  return history.state?.before === to;
+}
+
+/** How far down what an address names is, px; undefined while it is not drawn yet. */
+function placeOf(id: string): number | undefined {
+  const named = document.getElementById(id);
+  if (named === null) return undefined;
+  const top = scrollY + named.getBoundingClientRect().top;
+  return top - Number.parseFloat(getComputedStyle(named).scrollMarginTop);
+}
+
+/** Scrolls down to the place as soon as the page is long enough, and as it grows, unless somebody scrolls or types first. */
+function keepTo(placeNow: () => number | undefined): void {
   const growth = new ResizeObserver(() => {
+    const place = placeNow();
+    if (place === undefined || isTyping()) return;
     const isLongEnough = document.documentElement.scrollHeight - innerHeight >= place;
-    if (isLongEnough && !isTyping()) scrollTo({ top: place, behavior: 'instant' });
+    if (isLongEnough) scrollTo({ top: place, behavior: 'instant' });
   });
   growth.observe(document.body);
   const end = new AbortController();

@@ -22,6 +22,20 @@ export function fitInWords(fit: GlobalTest | undefined): string {
     : 'They disagree by more than their doubt says: look for a slip, dirt, or a face that is not flat.';
 }
 
+/** Said in the bar where repeats are so far apart that the ± is wide; `name` is of the first of them. */
+export function doesNotRepeatInWords(name: string): string {
+  return `${name} does not repeat`;
+}
+
+/** The same in full, with what to do about it. */
+export function farRepeatsInWords(
+  [one, other]: readonly [string, string],
+  apart: number,
+  unit: LengthUnit,
+): string {
+  return `${one} and ${other} do not repeat: the block sat ${deviation(apart, unit)} differently at its edge, more than the seating in the kit explains. So few repeats cannot tell how well it sits, which makes the ± wide. Put it right if one of them is a slip; if not, wipe plate and part, look for a burr, lift it and read that side once more.`;
+}
+
 /** A crown or hollow that explains readings which disagree, as well as a slip or better. */
 export function crownInWords(crown: CrownAnswer, unit: LengthUnit, sizeUnit: 'mm' | 'in'): string {
   const { face, of, along, span, rise, readings, orSlip, byColumn } = crown;

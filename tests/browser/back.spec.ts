@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { allStored, putStored } from './database';
-import { describePart, press } from './shop-floor';
+import { describePart, press, readBothSides } from './shop-floor';
 
 test.use({ viewport: { width: 412, height: 915 }, hasTouch: true, isMobile: true });
 
@@ -51,6 +51,53 @@ test('back and forward return to where one was, and a link leads to the top', as
   await page.goForward();
   await expect(name).toHaveValue('Block 17');
   await expect.poll(() => scrolledTo(page)).toBe(300);
+});
+
+test('the app’s own way back is the browser’s, where that leads to the same screen', async ({
+  page,
+}) => {
+  await thirtyParts(page);
+  const block = page.getByRole('link', { name: /^Block 17/ });
+  await block.evaluate((link) => link.scrollIntoView({ block: 'center', behavior: 'instant' }));
+  const onBench = await scrolledTo(page);
+  await block.tap();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Block 17');
+  const entries = await page.evaluate(() => history.length);
+  await page.getByRole('link', { name: 'Back to the bench' }).tap();
+  await expect.poll(() => scrolledTo(page)).toBe(onBench);
+  await page.goForward();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Block 17');
+  expect(await page.evaluate(() => history.length)).toBe(entries);
+});
+
+test('opened anew at a screen, its way back is a link to the one above', async ({ page }) => {
+  await describePart(page, { name: 'Block 0', size: ['60', '40', '90'], within: '0.005' });
+  const address = page.url();
+  await page.goto('about:blank');
+  await page.goto(address);
+  await page.getByRole('link', { name: 'Back to the bench' }).tap();
+  await expect(page.getByRole('button', { name: 'New part' })).toBeVisible();
+  await page.goBack();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Block 0');
+  // By way of the drawing, which is not the bench.
+  await press(page.getByRole('link', { name: 'Change' }));
+  await press(page.getByRole('link', { name: 'To the part', exact: true }));
+  await page.getByRole('link', { name: 'Back to the bench' }).tap();
+  await expect(page.getByRole('button', { name: 'New part' })).toBeVisible();
+});
+
+test('a part that is out leads to what to take off', async ({ page }) => {
+  await page.goto('/?example');
+  await readBothSides(page, { nose: '6', indicator: '80', right: '41', left: '29' });
+  await expect(page.locator('.so-far')).toContainText('Out');
+  await press(page.getByRole('link', { name: 'Back to the part' }));
+  await page.getByRole('link', { name: 'What to take off' }).tap();
+  const heading = page.getByRole('heading', { name: 'What to take off' });
+  await expect(page.getByRole('button', { name: 'I work the bottom' })).toHaveCount(1);
+  await expect(heading).toBeInViewport();
+  await expect
+    .poll(() => heading.evaluate((h2) => h2.getBoundingClientRect().top))
+    .toBeLessThan(200);
 });
 
 test('whoever scrolls on the way back is left where he is', async ({ page }) => {

@@ -32,6 +32,13 @@ test('a map of nine places tells whether the bottom is flat enough, and the reco
   await page.getByRole('button', { name: '3 × 3' }).tap();
   await readMap(page, BOWL.slice(0, 3));
   await expect(sheet).toContainText('Any three places lie in a plane.');
+  await page.getByText('Where the places are').click();
+  // The bottom lies on top while it is mapped: no place of it is up.
+  await expect(page.getByRole('textbox', { name: 'In from front' })).toHaveCount(9);
+  await page.getByText('Where the places are').click();
+  await readMap(page, BOWL.slice(0, 4));
+  await expect(sheet).toContainText('Read at 4 of 9 places: 1.00 µm out of flat so far');
+  await expect(sheet).not.toContainText('In');
   await readMap(page, BOWL);
   await expect(sheet).toContainText('2.00 ±');
   await expect(sheet).toContainText('The chance that it meets the drawing is 94.8 %: not enough');

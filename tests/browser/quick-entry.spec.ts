@@ -40,6 +40,39 @@ test('no key is smaller than a finger, on either layer', async ({ page }) => {
   }
 });
 
+test('Enter stays in a last field that is marked, and else leads to the answer and to Finish', async ({
+  page,
+}) => {
+  await describePart(page, { name: 'Block', size: ['60', '40', '90'], within: '0.005' });
+  await page.getByRole('button', { name: 'Take readings' }).tap();
+  await type(page, 'Nose height', '6');
+  await type(page, 'Indicator height', '80');
+  await type(page, 'Right side', '41');
+  await page.keyboard.press('Enter');
+  await expect(field(page, 'Left side')).toBeFocused();
+  await page.keyboard.type('2..9');
+  await expect(field(page, 'Left side')).toHaveAttribute('aria-invalid', 'true');
+  await page.keyboard.press('Enter');
+  await expect(field(page, 'Left side')).toBeFocused();
+  // A cable's Enter comes before the mark is drawn.
+  await page.evaluate(() => {
+    const input = document.activeElement as HTMLInputElement;
+    input.value = '3..1';
+    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    input.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true }));
+  });
+  await expect(field(page, 'Left side')).toBeFocused();
+  await page.keyboard.type('29');
+  await expect(field(page, 'Left side')).toHaveAttribute('aria-invalid', 'false');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { name: 'What they say' })).toBeFocused();
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('button', { name: 'To finish' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('button', { name: 'Finish these readings' })).toBeFocused();
+  await expect(page.getByRole('button', { name: 'Finish these readings' })).toBeInViewport();
+});
+
 test('the last changes are taken back, a seating that was removed too', async ({ page }) => {
   await page.goto('/?example');
   await tapKeys(page, ['4', '1', 'Next', '2', '9']);

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { depthBehind } from '../../src/core/part/block';
 import { FACES, type Face, oppositeFace, outwardNormal } from '../../src/core/part/faces';
 import type { MicrometerReading } from '../../src/core/readings/reading';
-import { placeEdges } from '../../src/entry/place-edges';
+import { isUpright, placeEdges } from '../../src/entry/place-edges';
 import { readSetups } from '../../src/entry/read-setups';
 import { PART } from './support/part';
 import { micrometerSetup } from './support/setups';
@@ -75,4 +75,13 @@ describe.each(FACES)('places on the %s', (face) => {
       expect(pointOf(datum, '')).toEqual({ x, y, z, [axis]: 0 });
     },
   );
+});
+
+it.each([
+  ['right', 'bottom', true],
+  ['front', 'top', true],
+  ['top', 'bottom', false],
+  ['left', 'right', false],
+] as const)('the %s of a part that stands on its %s is upright: %s', (face, datum, upright) => {
+  expect(isUpright(face, datum)).toBe(upright);
 });

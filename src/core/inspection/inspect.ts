@@ -6,7 +6,12 @@ import type { Equation } from '../readings/equation';
 import { equationsOf } from '../readings/equations-of';
 import type { Kit } from '../readings/kit';
 import type { Reading } from '../readings/reading';
-import { kitForChecks, withObservedSeating } from '../readings/repeats';
+import {
+  type FarRepeats,
+  farRepeats,
+  kitForChecks,
+  withObservedSeating,
+} from '../readings/repeats';
 import { type GlobalTest, globalTest } from '../statistics/global-test';
 import { snoopingLimit } from '../statistics/outliers';
 import { type ComparatorAnswer, comparatorAnswers } from './comparators';
@@ -36,6 +41,8 @@ export interface InspectionAnswer {
   readonly crowns: readonly CrownAnswer[];
   /** Whether the readings agree as well as their doubt says; undefined where none says anything twice. */
   readonly fit: GlobalTest | undefined;
+  /** Repeats so far apart that the ± is wide, where there are too few to know the seating. */
+  readonly farRepeats: FarRepeats | undefined;
   /** The kit as it was reckoned with: the seating as the repeats show it, where they do. */
   readonly kit: Kit;
   /** The form of each line or face that was read at enough places. */
@@ -73,6 +80,7 @@ export function inspect(
   const sides = once(() => sidesAnswers(readings, block, kit, adjustment));
   const comparators = once(() => comparatorAnswers(readings, adjustment));
   const forms = once(() => formAnswers(readings, kit));
+  const far = once(() => farRepeats(stated, readings, block));
   const flatness = once(() => flatnessFindings(part, readings, kit, level, planned));
   return {
     ...{ readings, adjustment, kit },
@@ -98,6 +106,9 @@ export function inspect(
     get fit() {
       const { chiSquare, degreesOfFreedom } = judged().adjustment;
       return globalTest(chiSquare, degreesOfFreedom);
+    },
+    get farRepeats() {
+      return far();
     },
     get forms() {
       return forms();

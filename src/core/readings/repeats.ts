@@ -5,6 +5,7 @@ import { chooseSpread, ENOUGH_DEGREES, repeatability, type Spread } from '../sta
 import { fromResolution } from './distributions';
 import { type Kit, kitFor } from './kit';
 import type { ColumnReading, NoseComparatorReading, Reading } from './reading';
+import { sitReading } from './unknowns';
 
 /**
  * The kit to judge single readings by: the stated seating, unless enough repeats know it better. A
@@ -21,6 +22,36 @@ export function kitForChecks(kit: Kit, readings: readonly Reading[], block: Bloc
 export function withObservedSeating(kit: Kit, readings: readonly Reading[], block: Block): Kit {
   const groups = liftsOf(readings, block, kit);
   return withSeating(kit, repeatability(groups.map(heights)), addedByReading(groups));
+}
+
+/** Two repeats that lie further apart than the stated seating explains. */
+export interface FarRepeats {
+  /** Ids of the two readings, in their order; of traverses, of how their placings sat. */
+  readonly readings: readonly [string, string];
+  /** How differently the block sat, µm at its edge. */
+  readonly apart: number;
+}
+
+/** The two that are furthest apart, where too few repeats to know the seating have widened the doubt. */
+export function farRepeats(
+  kit: Kit,
+  readings: readonly Reading[],
+  block: Block,
+): FarRepeats | undefined {
+  const { seating, seatingDegrees } = withObservedSeating(kit, readings, block);
+  if (seating <= kit.seating || seatingDegrees >= ENOUGH_DEGREES) return undefined;
+  const pairs = liftsOf(readings, block, kit).flatMap((group) => furthestIn(group) ?? []);
+  return pairs.sort((a, b) => b.apart - a.apart)[0];
+}
+
+function furthestIn(group: readonly Lift[]): FarRepeats | undefined {
+  const pairs = group.flatMap((one, index) =>
+    group.slice(index + 1).map((other) => ({
+      readings: [one.reading, other.reading] as const,
+      apart: Math.abs(other.lift - one.lift),
+    })),
+  );
+  return pairs.sort((a, b) => b.apart - a.apart)[0];
 }
 
 function withSeating(kit: Kit, observed: Spread | undefined, ofReading = 0): Kit {
@@ -43,6 +74,7 @@ function liftsOf(
 }
 
 interface Lift {
+  readonly reading: string;
   readonly group: string;
   /** µm at the edge of the block, from a zero that the group shares. */
   readonly lift: number;
@@ -71,6 +103,7 @@ function noseLifts(readings: readonly Reading[], block: Block, kit: Kit): readon
         const { setting, face, base, value, indicatorHeight, noseHeight } = reading;
         const perReading = depthBehind(block, face) / (indicatorHeight - noseHeight);
         return {
+          reading: reading.id,
           group: `${setting} ${face} ${base}`,
           lift: value * perReading,
           ofReading: stepOf(reading, kit) * Math.abs(perReading),
@@ -88,7 +121,7 @@ function traverseLifts(readings: readonly Reading[], block: Block, kit: Kit): re
   const onColumns = readings.filter((reading) => reading.kind === 'column');
   const placings = groupedBy(onColumns, ({ placing }) => placing);
   return [...placings.values()].flatMap((traverse) => {
-    const { column, face, base } = traverse[0]!;
+    const { column, placing, face, base } = traverse[0]!;
     const slope = slopeOf(traverse);
     if (slope === undefined) return [];
     const depth = depthBehind(block, face);
@@ -96,7 +129,8 @@ function traverseLifts(readings: readonly Reading[], block: Block, kit: Kit): re
     // Only traverses of the same heights repeat each other: on a bowed side others differ anyway.
     const heights = traverse.map(({ height }) => height).sort((a, b) => a - b);
     const group = `${column} ${face} ${base} ${heights.join(' ')}`;
-    return [{ group, lift: slope.value * depth, ofReading: step * slope.perReading * depth }];
+    const ofReading = step * slope.perReading * depth;
+    return [{ reading: sitReading(placing), group, lift: slope.value * depth, ofReading }];
   });
 }
 

@@ -6,6 +6,7 @@ import { MethodChanged } from '../record/method-changed';
 import { ChecksSheet } from './checks-sheet';
 import { ComparatorSheet } from './comparator-sheet';
 import { DisagreementNote } from './disagreement-note';
+import { FarRepeatsNote } from './far-repeats-note';
 import { FindingSheet } from './finding-sheet';
 import { FlatnessSheet } from './flatness-sheet';
 import { FormSheet } from './form-sheet';
@@ -19,10 +20,12 @@ interface AnswerPartProps {
   readonly worked: Worked;
   /** Goes on to what to take off, where that stands further down. */
   readonly onGoOn: () => void;
+  /** Goes to where the readings are finished. */
+  readonly onFinish: () => void;
 }
 
 /** What the readings mean: the verdicts first, then each pair of faces, then the comparator. */
-export function AnswerPart({ part, inspection, worked, onGoOn }: AnswerPartProps) {
+export function AnswerPart({ part, inspection, worked, onGoOn, onFinish }: AnswerPartProps) {
   const { answer } = worked;
   const entry = inspection.closed?.part ?? part.entry;
   const unfixed = answer?.findings.filter(({ fixed }) => !fixed) ?? [];
@@ -33,7 +36,12 @@ export function AnswerPart({ part, inspection, worked, onGoOn }: AnswerPartProps
   return (
     <>
       <div class="sheet-head">
-        <h2>What they say</h2>
+        <h2 tabIndex={-1}>What they say</h2>
+        {answer !== undefined && inspection.closed === undefined && (
+          <button type="button" class="button button-quiet" onClick={onFinish}>
+            To finish
+          </button>
+        )}
         <button type="button" class="button button-quiet only-in-one-column" onClick={onGoOn}>
           What to take off
         </button>
@@ -43,7 +51,11 @@ export function AnswerPart({ part, inspection, worked, onGoOn }: AnswerPartProps
         <p class="note">{silenceInWords(worked)}</p>
       ) : (
         <InTurns>
-          {disagrees(answer) && <DisagreementNote />}
+          {disagrees(answer) ? (
+            <DisagreementNote />
+          ) : (
+            answer.farRepeats && <FarRepeatsNote far={answer.farRepeats} inspection={inspection} />
+          )}
           {answer.findings.map(
             (finding) =>
               finding.fixed && (

@@ -35,9 +35,13 @@ export function RequirementsSheet({ entry, problems, onChange }: RequirementsShe
     onChange({ requirements: requirements.filter((one) => one.id !== id) });
   const root = useRef<HTMLElement>(null);
   const [added, setAdded] = useState<string>();
+  // With what is drawn, not after it: by then one may have gone on to a field.
   useLayoutEffect(() => {
-    // One goes on with what has just been added.
-    if (added !== undefined) root.current?.querySelector<HTMLElement>(faceField(added))?.focus();
+    if (added === undefined) return;
+    // One goes on with what has just been added, all of it in sight.
+    const face = root.current?.querySelector<HTMLElement>(faceField(added));
+    face?.focus({ preventScroll: true });
+    face?.closest('.requirement-fields')?.scrollIntoView({ block: 'nearest' });
   }, [added]);
   const add = () => {
     const next = nextRequirement(entry, newId);

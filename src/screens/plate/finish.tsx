@@ -6,6 +6,9 @@ import { TextField } from '../../widgets/text-field';
 import { to } from '../paths';
 import { OpenAgain } from './open-again';
 
+/** Names the button in the page. */
+export const FINISH = 'finish';
+
 interface FinishProps {
   readonly part: PartRecord;
   readonly inspection: InspectionRecord;
@@ -38,9 +41,12 @@ export function Finish({ part, inspection, canFinish }: FinishProps) {
   return (
     <>
       <TextField id="who" label="Measured by" text={who.value} onText={setWho} />
-      <button type="button" class="button" disabled={!canFinish} onClick={finish}>
+      <button id={FINISH} type="button" class="button" disabled={!canFinish} onClick={finish}>
         Finish these readings
       </button>
+      {!canFinish && (
+        <p class="soft small">They can be finished as soon as they say anything of the part.</p>
+      )}
     </>
   );
 }

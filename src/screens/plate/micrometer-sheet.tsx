@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { fieldKey } from '../../entry/field-keys';
 import { newPlace } from '../../entry/new-setup';
-import { placeEdges } from '../../entry/place-edges';
+import { isUpright, placeEdges } from '../../entry/place-edges';
 import { withoutPlace, withPlace } from '../../entry/places';
 import type { MicrometerPlace, MicrometerSetup } from '../../entry/setup-entry';
 import { takenOver, withThickness } from '../../entry/taken-over';
@@ -19,6 +19,7 @@ export function MicrometerSheet(props: SetupSheetProps<MicrometerSetup>) {
   const { setup, part, before, lastTime, locked, onChange, onRemove } = props;
   const { faces, places } = setup;
   const edges = placeEdges(faces[0], part.datum);
+  const stands = isUpright(faces[0], part.datum);
   const [active, setActive] = useState(0);
   const takeOver = (now: MicrometerSetup) => lastTime && takenOver(now, before, lastTime);
   const drawn = places.map((place) => ({ ...place, text: place.thickness.text }));
@@ -29,7 +30,7 @@ export function MicrometerSheet(props: SetupSheetProps<MicrometerSetup>) {
   return (
     <SheetFrame
       title={`Micrometer: ${pairName(faces)}`}
-      subtitle={`Places count up from the ${edges.up} and in from the ${edges.across} edge.`}
+      subtitle={`Places count ${stands ? 'up' : 'in'} from the ${edges.up} and in from the ${edges.across} edge.`}
       help="micrometer"
       locked={locked}
       onRemove={onRemove}
@@ -82,11 +83,13 @@ function Place(props: PlaceProps) {
   const put = (changed: Partial<MicrometerPlace>) =>
     onChange((now) => withPlace(now, place.id, changed));
   const remove = () => onChange((now) => withoutPlace(now, place.id));
+  const edges = placeEdges(setup.faces[0], part.datum);
   return (
     <PlaceFields
       place={place}
       number={index + 1}
-      edges={placeEdges(setup.faces[0], part.datum)}
+      edges={edges}
+      stands={isUpright(setup.faces[0], part.datum)}
       problems={problems}
       locked={locked}
       // Three tell a plane, where they do not lie on one line.

@@ -112,6 +112,7 @@ export function OverFaceSheet(props: OverFaceSheetProps) {
               place={place}
               number={index + 1}
               edges={edges}
+              stands={false}
               problems={problems}
               locked={locked}
               onChange={(changed) => put(place.id, changed)}

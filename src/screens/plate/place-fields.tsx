@@ -16,6 +16,8 @@ interface PlaceFieldsProps {
   readonly place: PlaceEntry;
   readonly number: number;
   readonly edges: { readonly up: Face; readonly across: Face };
+  /** True where the part stands with the face upright, so that up is up. */
+  readonly stands: boolean;
   readonly problems: Problems;
   readonly locked: boolean;
   /** True where it matters how far in the place is: by itself the middle is meant. */
@@ -30,7 +32,8 @@ interface PlaceFieldsProps {
 
 /** Where a place is, and what is read there. */
 export function PlaceFields(props: PlaceFieldsProps) {
-  const { place, number, edges, problems, locked, onChange, onRemove, onFocus, children } = props;
+  const { place, number, edges, stands, problems, locked, onChange, onRemove, onFocus, children } =
+    props;
   const { asksAcross = false } = props;
   return (
     <fieldset class="stack">
@@ -50,7 +53,7 @@ export function PlaceFields(props: PlaceFieldsProps) {
       <div class="columns">
         <LengthField
           field={fieldKey.up(place.id)}
-          label={`Up from ${edges.up}`}
+          label={stands ? `Up from ${edges.up}` : `In from ${edges.up}`}
           typed={place.up}
           problems={problems}
           disabled={locked}

@@ -15,11 +15,12 @@ import { useStayAwake } from '../../widgets/stay-awake';
 import { AnswerPart } from '../answer/answer-part';
 import { Message } from '../message';
 import { PartsBeside } from '../parts-beside';
-import { to } from '../paths';
+import { TAKE_OFF, to } from '../paths';
 import { useUnitsButton } from '../units-button';
 import { WhereItIs } from '../where-it-is';
 import { WithPart } from '../with-part';
 import { CorrectionPart } from '../work/correction-part';
+import { FINISH } from './finish';
 import { useKeptPlace } from './kept-place';
 import { ReadingsPart } from './readings-part';
 import { SoFar } from './so-far';
@@ -53,7 +54,7 @@ function Plate({ part, inspection, links }: PlateProps) {
   useStayAwake();
   useEffect(keepWhatIsSaid, []);
   const answer = useRef<HTMLDivElement>(null);
-  const showAnswer = useCallback(() => answer.current?.scrollIntoView(), []);
+  const showAnswer = useCallback(() => goToPart(answer.current), []);
   const isLast = links.at(-1)?.id === inspection.id && part.closed === undefined;
   return (
     <Page
@@ -108,7 +109,8 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
   useKeptPlace(readings, now.inspection, areThere);
   const takeBack = useTakingBack(readings, now.inspection);
   const correction = useRef<HTMLDivElement>(null);
-  const goOn = useCallback(() => correction.current?.scrollIntoView(), []);
+  const goOn = useCallback(() => goToPart(correction.current), []);
+  const goToFinish = useCallback(() => goToButton(readings.current, `#${FINISH}`), []);
 
   const second = usePrepared(areThere ? now : undefined, piecesOfAnswer);
   const third = usePrepared(second, piecesOfPlans);
@@ -123,9 +125,12 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
         )}
       </div>
       <div class="plate-part" ref={answer}>
-        {useMemo(() => second && <AnswerPart {...second} onGoOn={goOn} />, [second, goOn])}
+        {useMemo(
+          () => second && <AnswerPart {...second} onGoOn={goOn} onFinish={goToFinish} />,
+          [second, goOn, goToFinish],
+        )}
       </div>
-      <div class="plate-part" ref={correction}>
+      <div class="plate-part" ref={correction} id={TAKE_OFF}>
         {useMemo(() => third && <CorrectionPart {...third} />, [third])}
       </div>
     </div>
@@ -144,6 +149,18 @@ function piecesOfAnswer(now: AtThePlate | undefined): readonly (() => void)[] {
     () => answer.forms,
     () => answer.comparators,
   ];
+}
+
+/** Shows a part of the screen, with the focus at its heading: what comes next on the keyboard is in it. */
+function goToPart(part: HTMLElement | null): void {
+  part?.querySelector('h2')?.focus({ preventScroll: true });
+  part?.scrollIntoView();
+}
+
+function goToButton(part: HTMLElement | null, button: string): void {
+  const found = part?.querySelector<HTMLElement>(button);
+  found?.focus({ preventScroll: true });
+  found?.scrollIntoView({ block: 'center' });
 }
 
 /** Plans take their time: a turn for each piece of them, one for how fast the shop laps, and then one to be drawn. */

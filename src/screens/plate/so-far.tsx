@@ -3,6 +3,7 @@ import { type AnyFixedFinding, allFindings, isPending } from '../../core/inspect
 import { disagrees } from '../../core/inspection/disagreement';
 import { worstOff } from '../../core/inspection/worst-off';
 import { expanded } from '../../core/statistics/coverage';
+import { readingNames } from '../../entry/reading-names';
 import { type Worked, workOut } from '../../state/answers';
 import { followed } from '../../state/chain';
 import { type NextToRead, nextToRead } from '../../state/next-to-read';
@@ -12,7 +13,7 @@ import { Announced } from '../../widgets/announced';
 import { Later } from '../../widgets/later';
 import { goToMarked } from '../../widgets/number-fields';
 import { VerdictBadge } from '../../widgets/verdict-badge';
-import { DISAGREEMENT } from '../../words/checks';
+import { DISAGREEMENT, doesNotRepeatInWords } from '../../words/checks';
 import { requirementName } from '../../words/faces';
 import { leanInWords } from '../../words/leans';
 import { nextToReadInWords } from '../../words/next-to-read';
@@ -37,7 +38,8 @@ export function SoFar({ part, inspection, onShow }: SoFarProps) {
   const next = useNext(inspection, drawn);
   const finding = worstOff(allFindings(worked.answer));
   const told = lineOf(now, worked, finding);
-  const line = drawn.answer && disagrees(drawn.answer) ? `${told}. ${DISAGREEMENT}` : told;
+  const doubtful = inDoubt(inspection, drawn);
+  const line = doubtful === undefined ? told : `${told}. ${doubtful}`;
   return (
     <>
       <button type="button" class="so-far" onClick={() => goToMarked() || onShow()}>
@@ -52,6 +54,14 @@ export function SoFar({ part, inspection, onShow }: SoFarProps) {
       />
     </>
   );
+}
+
+/** What makes the figure doubtful beyond its ±. */
+function inDoubt({ setups }: InspectionRecord, { answer }: Worked): string | undefined {
+  if (answer === undefined) return undefined;
+  if (disagrees(answer)) return DISAGREEMENT;
+  const [first] = answer.farRepeats?.readings ?? [];
+  return first && doesNotRepeatInWords(readingNames(setups).get(first) ?? 'It');
 }
 
 /** What the next reading will tell. */

@@ -1,5 +1,5 @@
 import type { Face } from '../../core/part/faces';
-import { placeEdges } from '../../entry/place-edges';
+import { isUpright, placeEdges } from '../../entry/place-edges';
 import { type ReadingRow, readingRows } from '../../entry/reading-rows';
 import { isBlank, type TypedLength } from '../../entry/typed-length';
 import type { InspectionRecord } from '../../store/records';
@@ -89,10 +89,12 @@ function howTaken({ turned, takenOver }: ReadingRow): readonly string[] {
 /** What the reading was set at, in words. */
 function settingsOf(row: ReadingRow, datum: Face): readonly string[] {
   const edges = placeEdges(row.face, datum);
+  // An indicator passes over a face that lies.
+  const stands = row.kind === 'micrometer' && isUpright(row.face, datum);
   const parts: readonly (readonly [string, TypedLength | undefined])[] = [
     ['nose at', row.noseHeight],
     ['indicator at', row.height],
-    [`up from ${edges.up}`, row.up],
+    [`${stands ? 'up' : 'in'} from ${edges.up}`, row.up],
     [`in from ${edges.across}`, row.across],
   ];
   const at = parts.flatMap(([name, typed]) =>

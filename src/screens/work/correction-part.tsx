@@ -30,7 +30,7 @@ export function CorrectionPart({ part, inspection, worked, isLast }: CorrectionP
     route(to.work(part.id, beginWork(inspection, part.entry, step.removal).id));
   return (
     <>
-      <h2>What to take off</h2>
+      <h2 tabIndex={-1}>What to take off</h2>
       {answer !== undefined && <FlattenNotes flatness={answer.flatness} inspection={inspection} />}
       {share.value === undefined ? (
         <p class="note note-wrong">

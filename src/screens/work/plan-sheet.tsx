@@ -86,14 +86,12 @@ function EffectsTable({ effects }: Pick<Plan, 'effects'>) {
       <tbody>
         {effects.map(({ requirement, withForm, guard, verdict }) => (
           <tr key={requirement.id}>
-            <th scope="row">
-              {requirementName(requirement)}
-              <br />
-              <VerdictBadge verdict={verdict} />
-            </th>
+            <th scope="row">{requirementName(requirement)}</th>
             <td>{bare(withForm.before)}</td>
             <td>
               {bare(withForm.after)} + {bare(guard)}
+              <br />
+              <VerdictBadge verdict={verdict} />
             </td>
             <td>{bare(requirement.tolerance)}</td>
           </tr>

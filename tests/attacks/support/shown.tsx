@@ -35,7 +35,13 @@ export function nonsenseShown(typed: TypedInspection, worked: Worked): string | 
   };
   const shown = renderToString(
     <>
-      <AnswerPart onGoOn={() => undefined} part={part} inspection={inspection} worked={worked} />
+      <AnswerPart
+        onGoOn={() => undefined}
+        onFinish={() => undefined}
+        part={part}
+        inspection={inspection}
+        worked={worked}
+      />
       <CorrectionPart part={part} inspection={inspection} worked={worked} isLast />
     </>,
   );

@@ -174,3 +174,25 @@ describe('degrees of freedom', () => {
     expect(degreesOfFreedom).toBeGreaterThan(2.5);
   });
 });
+
+describe('repeats that are far apart', () => {
+  const farIn = (readings: readonly Reading[]) =>
+    inspect(PART, readings, DEFAULT_KIT, 0.95).farRepeats;
+
+  it('are named while they are too few to know the seating, with how differently the block sat', () => {
+    const right = seated('right', [34, 39]);
+    const far = farIn([...right, ...seated('left', [30])]);
+    expect(far?.readings).toEqual(right.map(({ id }) => id));
+    expectClose(far!.apart, 5 * AT_EDGE);
+  });
+
+  it('are none where a step of the indicator explains them, or nothing was repeated', () => {
+    expect(farIn([...seated('right', [34, 34.5]), ...seated('left', [30])])).toBeUndefined();
+    expect(farIn([...seated('right', [34]), ...seated('left', [30])])).toBeUndefined();
+  });
+
+  it('are none once they are enough to know the seating', () => {
+    const five = [33, 38, 34, 39, 35];
+    expect(farIn([...seated('right', five), ...seated('left', five)])).toBeUndefined();
+  });
+});
