@@ -38,6 +38,17 @@ test('a reload comes back to the field that was left, not to the first empty one
   await expect(field(page, 'Left side')).toBeFocused();
 });
 
+test('so it does where a length of the part was typed with a unit, which is worked out first', async ({
+  page,
+}) => {
+  await describePart(page, { name: 'Block', size: ['60', '40', '90'], within: '5 µm' });
+  await page.getByRole('button', { name: 'Take readings' }).tap();
+  await expect(field(page, 'Nose height')).toBeFocused();
+  await field(page, 'Left side').click();
+  await page.reload();
+  await expect(field(page, 'Left side')).toBeFocused();
+});
+
 test('finished readings are no place to go on at, and work that was begun is one', async ({
   page,
 }) => {

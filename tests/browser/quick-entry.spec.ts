@@ -54,6 +54,8 @@ test('Enter stays in a last field that is marked, and else leads to the answer a
   await expect(field(page, 'Left side')).toHaveAttribute('aria-invalid', 'true');
   await page.keyboard.press('Enter');
   await expect(field(page, 'Left side')).toBeFocused();
+  await type(page, 'Left side', '31');
+  await expect(field(page, 'Left side')).toHaveAttribute('aria-invalid', 'false');
   // A cable's Enter comes before the mark is drawn.
   await page.evaluate(() => {
     const input = document.activeElement as HTMLInputElement;
@@ -61,13 +63,15 @@ test('Enter stays in a last field that is marked, and else leads to the answer a
     input.dispatchEvent(new InputEvent('input', { bubbles: true }));
     input.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true }));
   });
+  await expect(field(page, 'Left side')).toHaveAttribute('aria-invalid', 'true');
   await expect(field(page, 'Left side')).toBeFocused();
-  await page.keyboard.type('29');
+  await type(page, 'Left side', '29');
   await expect(field(page, 'Left side')).toHaveAttribute('aria-invalid', 'false');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { name: 'What they say' })).toBeFocused();
+  await expect(page.getByRole('button', { name: 'Finish, after the readings' })).toBeVisible();
   await page.keyboard.press('Tab');
-  await expect(page.getByRole('button', { name: 'To finish' })).toBeFocused();
+  await expect(page.getByRole('button', { name: 'Finish, after the readings' })).toBeFocused();
   await page.keyboard.press('Enter');
   await expect(page.getByRole('button', { name: 'Finish these readings' })).toBeFocused();
   await expect(page.getByRole('button', { name: 'Finish these readings' })).toBeInViewport();

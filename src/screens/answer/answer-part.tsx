@@ -38,8 +38,13 @@ export function AnswerPart({ part, inspection, worked, onGoOn, onFinish }: Answe
       <div class="sheet-head">
         <h2 tabIndex={-1}>What they say</h2>
         {answer !== undefined && inspection.closed === undefined && (
-          <button type="button" class="button button-quiet" onClick={onFinish}>
-            To finish
+          <button
+            type="button"
+            class="button button-quiet"
+            aria-label="Finish, after the readings"
+            onClick={onFinish}
+          >
+            Finish
           </button>
         )}
         <button type="button" class="button button-quiet only-in-one-column" onClick={onGoOn}>

@@ -104,9 +104,10 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
     root.addEventListener(ENTRY_DONE, onDone);
     return () => root.removeEventListener(ENTRY_DONE, onDone);
   }, [onDone]);
-  // Without the part there is nothing to read.
-  const [areThere, setThere] = useState(now.worked.part === undefined);
-  useKeptPlace(readings, now.inspection, areThere);
+  const [isWhole, setWhole] = useState(false);
+  useKeptPlace(readings, now.inspection, isWhole);
+  // Without the part there is nothing to read, or not yet.
+  const areThere = isWhole || now.worked.part === undefined;
   const takeBack = useTakingBack(readings, now.inspection);
   const correction = useRef<HTMLDivElement>(null);
   const goOn = useCallback(() => goToPart(correction.current), []);
@@ -119,7 +120,7 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
       <div class="plate-part" ref={readings} data-takes-back>
         {useMemo(
           () => (
-            <ReadingsPart {...now} onTakeBack={takeBack} onWhole={() => setThere(true)} />
+            <ReadingsPart {...now} onTakeBack={takeBack} onWhole={() => setWhole(true)} />
           ),
           [now, takeBack],
         )}
