@@ -144,6 +144,7 @@ function piecesOfAnswer(now: AtThePlate | undefined): readonly (() => void)[] {
   if (answer === undefined) return [];
   return [
     () => disagrees(answer),
+    () => answer.farRepeats,
     ...answer.findings.map((finding) => () => finding.fixed && finding.seatings),
     () => answer.flatness,
     () => answer.sides,
