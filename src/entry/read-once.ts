@@ -1,11 +1,23 @@
+import { isFourSided } from './four-sides';
 import { isRepeat } from './placings';
 import { hasReadings } from './read-with';
-import type { SetupEntry } from './setup-entry';
+import type { NoseComparatorSetup, SetupEntry } from './setup-entry';
 import { isBlank } from './typed-length';
 
 /** True where nothing has been read yet with any of the setups. */
 export function isUnread(setups: readonly SetupEntry[]): boolean {
   return !setups.some(hasReadings);
+}
+
+/** True for a nose comparator that nobody has set yet, standing as it was begun. */
+export function isComparatorUnset(setup: SetupEntry): setup is NoseComparatorSetup {
+  return (
+    setup.kind === 'nose comparator' &&
+    isBlank(setup.noseHeight) &&
+    isBlank(setup.indicatorHeight) &&
+    !isFourSided(setup) &&
+    !hasReadings(setup)
+  );
 }
 
 /** True where both sides have been read by comparator or column, and none after lifting the block again. */

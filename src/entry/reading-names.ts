@@ -76,6 +76,16 @@ export function traverseName(setup: ColumnSetup, placing: ColumnPlacing): string
   return `${label(placing.face)}${standIn(setup, placing)}${seating > 1 ? `, seating ${seating}` : ''}`;
 }
 
+/** The same for every traverse, by the id of its placing. */
+export function traverseNames(setups: readonly SetupEntry[]): ReadonlyMap<string, string> {
+  const columns = setups.filter((setup): setup is ColumnSetup => setup.kind === 'column');
+  return new Map(
+    columns.flatMap((setup) =>
+      setup.placings.map((placing) => [placing.id, traverseName(setup, placing)] as const),
+    ),
+  );
+}
+
 /** What a height of a column is called: as it was typed, or by its number until then. */
 export function heightName({ heights }: ColumnSetup, row: number): string {
   return heights[row]?.height.text.trim() || `height ${row + 1}`;

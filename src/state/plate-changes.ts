@@ -1,5 +1,6 @@
 import { withWay } from '../entry/make-way';
 import type { PairToRead } from '../entry/pairs-to-read';
+import { isComparatorUnset } from '../entry/read-once';
 import type { SetupEntry, SetupKind } from '../entry/setup-entry';
 import type { InspectionRecord } from '../store/records';
 import { asItIs, putLinks } from './chain';
@@ -67,6 +68,13 @@ export function addSetups(
 ): void {
   const added = kinds.map((kind) => then(newSetupWithKit(kind, pair)));
   changeSetups(inspection, (setups) => withWay(setups, added, freshLike));
+}
+
+/** Reads with a column, over the same faces, wherever a nose comparator was begun that nobody has set. */
+export function readWithColumn(inspection: InspectionRecord): void {
+  changeSetups(inspection, (setups) =>
+    setups.map((setup) => (isComparatorUnset(setup) ? newSetupWithKit('column', setup) : setup)),
+  );
 }
 
 /** The setup as it would be if it were new by now. */

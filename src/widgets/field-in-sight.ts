@@ -1,5 +1,5 @@
-/** Room for a field's label above it, px. */
-const LABEL = 36;
+/** Room between what names a field and the drawing above it, px. */
+const GAP = 8;
 
 /**
  * Keeps `field` above the keypad and under the band while what stands above it grows or shrinks; where
@@ -36,15 +36,30 @@ export function bringInSight(field: HTMLElement, behavior: ScrollBehavior = 'aut
   const room = roomFor(field);
   const { top, bottom } = field.getBoundingClientRect();
   const by = room.underDrawing
-    ? top - room.top - LABEL
+    ? topOfName(field, bottom - (room.bottom - room.top)) - room.top - GAP
     : (top + bottom) / 2 - (room.top + room.bottom) / 2;
   scrollBy({ top: by, behavior });
 }
 
+/** Where the label of `field` begins, or the heading of its row where that is not above `highest`: half of it would be cut off. */
+function topOfName(field: HTMLElement, highest: number): number {
+  const legend = field.closest('fieldset')?.querySelector(':scope > legend');
+  const { top } = labelled(field).getBoundingClientRect();
+  const heading = legend?.getBoundingClientRect();
+  const isOfRow = heading !== undefined && top - heading.bottom < heading.height;
+  return isOfRow && heading.top - GAP >= highest ? heading.top : top;
+}
+
+/** Whether the whole of `field` is to be seen, and its label with it. */
 function isInSight(field: HTMLElement): boolean {
-  const { top, bottom } = field.getBoundingClientRect();
+  const { bottom } = field.getBoundingClientRect();
+  const { top } = labelled(field).getBoundingClientRect();
   const room = roomFor(field);
   return top >= room.top && bottom <= room.bottom;
+}
+
+function labelled(field: HTMLElement): Element {
+  return field.closest('.field') ?? field;
 }
 
 /** What is left for `field` between the band, or the drawing that stays under it, and the keypad. */

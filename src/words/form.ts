@@ -10,14 +10,17 @@ type Said = Pick<SimulatedZone, 'width' | 'low' | 'high' | 'probability' | 'stab
   readonly verdict: Verdict;
 };
 
+/** A number and its sign of per cent are not to stand on two lines. */
+const NOT_APART = '\u00a0%';
+
 /** The width with form and what it means for the drawing; without a zone, that it is on its way. */
 export function withFormInWords(count: number, zone: Said | undefined, unit: LengthUnit): string {
   const form = `With the form at the ${count} points read:`;
   if (zone === undefined) return `${form} working it out…`;
   const about = zone.stable ? '' : 'about ';
   const [low, high] = [deviationNumber(zone.low, unit), deviationNumber(zone.high, unit)];
-  const width = `${deviation(zone.width, unit)} (95\u00a0%: ${about}${low} to ${high})`;
-  return `${form} ${width}. ${verdictInWords(zone)}`;
+  const width = `${deviation(zone.width, unit)} (95 %: ${about}${low} to ${high})`;
+  return `${form} ${width}. ${verdictInWords(zone)}`.replaceAll(' %', NOT_APART);
 }
 
 /** Shares of a face that are not read and yet no more than rounding. */

@@ -4,9 +4,12 @@ import type { LengthUnit } from '../core/units/length';
 import type { Bow } from '../core/zones/form/form-of';
 import { deviation } from './numbers';
 
-/** What was read: 'Line up the right', 'Map of the top', 'Over the top'. */
-export function formName({ of, face }: FormAnswer): string {
-  if (of === 'line') return `Line up the ${face}`;
+/**
+ * What was read: 'Line up the right', 'Map of the top', 'Over the top'. A line is told from others up
+ * the same face by what its placing is called: 'Line up the left on top'.
+ */
+export function formName({ of, face }: FormAnswer, placing: string = face): string {
+  if (of === 'line') return `Line up the ${placing.charAt(0).toLowerCase()}${placing.slice(1)}`;
   return of === 'face' ? `Map of the ${face}` : `Over the ${face}`;
 }
 

@@ -11,13 +11,17 @@ export function readAs({ text, unit }: TypedLength): string | undefined {
 
 /** A number as it is typed, with a true minus sign and its unit: '1 tenth', '−2 tenths'. */
 export function withUnit(value: string, unit: LengthUnit): string {
-  const name = unit === 'tenths' && Math.abs(Number(value)) === 1 ? 'tenth' : unit;
-  return `${value.replace('-', '−')} ${name}`;
+  return `${value.replace('-', '−')} ${unitAfter(value, unit)}`;
+}
+
+function unitAfter(value: string, unit: LengthUnit): string {
+  return unit === 'tenths' && Math.abs(Number(value)) === 1 ? 'tenth' : unit;
 }
 
 /** A length as it was typed, with the unit of its field unless it has one of its own: '5 µm', '0.005 mm'. */
 export function asTyped({ text, unit }: TypedLength): string {
-  return hasOwnUnit({ text, unit }) ? text.trim() : `${text.trim()} ${unit}`;
+  const typed = text.trim();
+  return hasOwnUnit({ text, unit }) ? typed : `${typed} ${unitAfter(typed, unit)}`;
 }
 
 /** True where a unit was typed too, which overrides that of the field. */

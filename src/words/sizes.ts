@@ -7,6 +7,11 @@ export function sizesInWords({ x, y, z }: PartEntry['size']): string {
   return `${[x, y, z].map(sizeIn).join(' × ')} ${x.unit}`;
 }
 
+/** One of them with its unit: '3.25 in'. */
+export function sizeInWords(typed: TypedLength): string {
+  return `${sizeIn(typed)} ${typed.unit}`;
+}
+
 /** A size without its unit, as typed: but for a sum, or one with a unit of its own, among factors. */
 function sizeIn({ text, unit }: TypedLength): string {
   const read = readLengthText(text, unit);

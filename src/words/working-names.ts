@@ -2,6 +2,7 @@ import { outwardNormal } from '../core/part/faces';
 import type { PartEntry } from '../entry/part-entry';
 import { namesWithSign } from '../entry/reading-names';
 import type { SetupEntry } from '../entry/setup-entry';
+import { sizeInWords } from './sizes';
 
 /**
  * What each reading is called in a working. A thickness goes in as what it has above the size on the
@@ -14,9 +15,9 @@ export function workingNames(
   const names = new Map(namesWithSign(setups));
   for (const setup of setups) {
     if (setup.kind !== 'micrometer') continue;
-    const { text, unit } = sizes[outwardNormal(setup.faces[0]).axis];
+    const size = sizeInWords(sizes[outwardNormal(setup.faces[0]).axis]);
     for (const { id } of setup.places) {
-      names.set(id, `${names.get(id)}, above ${text.trim()} ${unit}`);
+      names.set(id, `${names.get(id)}, above ${size}`);
     }
   }
   return names;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { onAllFourSides } from '../../src/entry/four-sides';
 import { seatAgain } from '../../src/entry/placings';
-import { isReadOnce, isUnread } from '../../src/entry/read-once';
+import { isComparatorUnset, isReadOnce, isUnread } from '../../src/entry/read-once';
 import { countedIds } from './support/ids';
 import { columnSetup, micrometerSetup, noseSetup } from './support/setups';
 
@@ -12,6 +13,18 @@ describe('nothing has been read', () => {
     expect(isUnread([EMPTY, micrometerSetup([['5', '', '']])])).toBe(true);
     expect(isUnread([EMPTY, micrometerSetup([['5', '', '60']])])).toBe(false);
     expect(isUnread([columnSetup()])).toBe(false);
+  });
+});
+
+describe('a comparator is unset', () => {
+  const unset = noseSetup({ nose: '', indicator: ' ', right: '', left: '' });
+
+  it('until a height or a reading is typed, or it is turned on all four sides', () => {
+    expect(isComparatorUnset(unset)).toBe(true);
+    expect(isComparatorUnset(noseSetup({ indicator: '', right: '', left: '' }))).toBe(false);
+    expect(isComparatorUnset(noseSetup({ nose: '', indicator: '', left: '' }))).toBe(false);
+    expect(isComparatorUnset(onAllFourSides(unset, countedIds()))).toBe(false);
+    expect(isComparatorUnset(columnSetup())).toBe(false);
   });
 });
 

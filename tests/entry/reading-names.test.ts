@@ -4,7 +4,7 @@ import { DEFAULT_KIT } from '../../src/core/readings/kit';
 import { onAllFourSides } from '../../src/entry/four-sides';
 import { seatAgain, traverseAgain } from '../../src/entry/placings';
 import { readSetups } from '../../src/entry/read-setups';
-import { readingNames } from '../../src/entry/reading-names';
+import { readingNames, traverseNames } from '../../src/entry/reading-names';
 import type { ColumnSetup, NoseComparatorSetup, SetupEntry } from '../../src/entry/setup-entry';
 import { countedIds } from './support/ids';
 import { overFaceSetup } from './support/over-face';
@@ -63,6 +63,14 @@ describe('the name of a reading', () => {
       'on left': 'Left side on bottom',
       'id 1': 'Top side on right',
       'id 2': 'Left side on top',
+    });
+  });
+
+  it('of a traverse is the same without the height', () => {
+    expect(Object.fromEntries(traverseNames([fourSided, run]))).toEqual({
+      'on right': 'Right',
+      'on left': 'Left',
+      third: 'Left, seating 2',
     });
   });
 

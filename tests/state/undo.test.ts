@@ -10,6 +10,7 @@ import {
   changeSetups,
   leaveOut,
   putBack,
+  readWithColumn,
   undo,
 } from '../../src/state/plate-changes';
 import { shop } from '../../src/state/shop';
@@ -48,6 +49,20 @@ const texts = () =>
   now().setups.flatMap((setup) =>
     setup.kind === 'nose comparator' ? setup.placings.map(({ reading }) => reading.text) : [],
   );
+
+describe('reading with a column', () => {
+  it('takes the place of comparators that nobody has set, over the same faces, and is taken back', () => {
+    const unset = { ...noseSetup({ nose: '', indicator: '', right: '', left: '' }), id: 'unset' };
+    changeSetups(START, (setups) => [...setups, unset]);
+    readWithColumn(START);
+    expect(now().setups).toMatchObject([
+      START.setups[0],
+      { kind: 'column', faces: unset.faces, base: unset.base },
+    ]);
+    undo(START);
+    expect(now().setups).toEqual([START.setups[0], unset]);
+  });
+});
 
 describe('the last change at the plate is taken back', () => {
   it('typing in one field as a whole, and field by field', async () => {

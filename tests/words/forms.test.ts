@@ -37,6 +37,13 @@ describe('what was read', () => {
   ])('is named: %#, %s', (readings, name) => {
     expect(formName(only(readings))).toBe(name);
   });
+
+  it('is told from other lines up the same face by its placing', () => {
+    expect(formName(only(line([0, 2, 0])), 'Right on top, seating 2')).toBe(
+      'Line up the right on top, seating 2',
+    );
+    expect(formName(only(face('face map', () => 0)), 'Top')).toBe('Map of the top');
+  });
 });
 
 describe('what the form is like', () => {
@@ -78,7 +85,7 @@ describe('the zone with form', () => {
       'With the form at the 9 points read: working it out…',
     );
     expect(withFormInWords(9, zone, 'µm')).toBe(
-      'With the form at the 9 points read: 3.46 µm (95\u00a0%: 2.10 to 5.04). The chance that it meets the drawing is 98 %.',
+      'With the form at the 9 points read: 3.46 µm (95\u00a0%: 2.10 to 5.04). The chance that it meets the drawing is 98\u00a0%.',
     );
   });
 

@@ -34,5 +34,8 @@ describe('a length as it was typed', () => {
     expect(asTyped(mm(' 0.005 '))).toBe('0.005 mm');
     expect(asTyped(mm('5 µm'))).toBe('5 µm');
     expect(asTyped(micro('20+1.5'))).toBe('20+1.5 µm');
+    expect(asTyped(tenths('1/8 in'))).toBe('1/8 in');
+    expect(asTyped(tenths('1'))).toBe('1 tenth');
+    expect(asTyped(tenths('1.5'))).toBe('1.5 tenths');
   });
 });

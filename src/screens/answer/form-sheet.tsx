@@ -2,7 +2,7 @@ import { Fragment } from 'preact';
 import type { FlatnessFinding } from '../../core/inspection/flatness';
 import type { FormAnswer, HeldBy } from '../../core/inspection/forms';
 import type { Part } from '../../core/part/part';
-import { namesWithSign } from '../../entry/reading-names';
+import { namesWithSign, traverseNames } from '../../entry/reading-names';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { Fold } from '../../widgets/fold';
@@ -23,13 +23,14 @@ interface FormSheetProps {
 export function FormSheet({ forms, flatness, part, inspection }: FormSheetProps) {
   const { deviation } = shop.value.units;
   const names = namesWithSign(inspection.setups);
+  const placings = traverseNames(inspection.setups);
   return (
     <section class="sheet" aria-labelledby="form-heading">
       <h3 id="form-heading">Form</h3>
       {forms.map((answer) => (
         <div key={answer.placing} class="stack">
           <p>
-            <b>{formName(answer)}</b>
+            <b>{formName(answer, placings.get(answer.placing))}</b>
           </p>
           <p>{shapeInWords(answer, deviation)}</p>
           {part !== undefined && <FormMap answer={answer} part={part} />}

@@ -6,6 +6,9 @@ const HelpText = loadedWhenShown(async () => (await import('./help-text')).HelpT
 
 const WHAT_IS = 'What is ';
 
+/** Without its article, so that all of them stand in one row of a narrow column too. */
+const briefly = (what: string) => what.replace(/^the /, '');
+
 /** Questions that can be asked at a place, each answered right there. What is never asked is never loaded. */
 export function Help({ topics }: { readonly topics: readonly HelpTopic[] }) {
   const [asked, ask] = useState<HelpTopic>();
@@ -30,7 +33,7 @@ export function Help({ topics }: { readonly topics: readonly HelpTopic[] }) {
             aria-label={HELP[topic]}
             onClick={() => ask(asked === topic ? undefined : topic)}
           >
-            {opening ? HELP[topic].slice(opening.length, -1) : HELP[topic]}
+            {opening ? briefly(HELP[topic].slice(opening.length, -1)) : HELP[topic]}
           </button>
         ))}
       </div>

@@ -2,12 +2,13 @@ import { useRef, useState } from 'preact/hooks';
 import type { SidesAnswer } from '../../core/inspection/sides';
 import { isLastSeating, passedOverAgain, seatingOf } from '../../entry/over-face-seatings';
 import { withoutMissing } from '../../entry/problems';
+import { isComparatorUnset } from '../../entry/read-once';
 import { isToRead } from '../../entry/read-with';
 import { readingsBefore } from '../../entry/readings-before';
 import type { SetupEntry } from '../../entry/setup-entry';
 import type { Worked } from '../../state/answers';
 import { facesWorked, inspectionBefore, type Link } from '../../state/chain';
-import { changeSetup, changeSetups } from '../../state/plate-changes';
+import { changeSetup, changeSetups, readWithColumn } from '../../state/plate-changes';
 import { newId } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { InTurns } from '../../widgets/in-turns';
@@ -76,6 +77,15 @@ export function ReadingsPart(props: ReadingsPartProps) {
     part.example && isShown(inspection, 'guide')
       ? setups.find(({ kind }) => kind === besideGuide)
       : undefined;
+  const besideOf = (setup: SetupEntry) => {
+    if (setup === guided) return <GuideWhenShown inspection={inspection} worked={worked} />;
+    if (closed !== undefined || !isComparatorUnset(setup)) return null;
+    return (
+      <button type="button" class="button" onClick={() => readWithColumn(inspection)}>
+        I read with a column
+      </button>
+    );
+  };
   return (
     <div class="plate-part" ref={root}>
       <InTurns onWhole={onWhole}>
@@ -93,7 +103,7 @@ export function ReadingsPart(props: ReadingsPartProps) {
             before={before}
             lastTime={lastTime}
             sides={sidesOf(setup, answer?.sides ?? [])}
-            beside={setup === guided && <GuideWhenShown inspection={inspection} worked={worked} />}
+            beside={besideOf(setup)}
             locked={closed !== undefined}
             seating={seatingOf(setups, setup)}
             onAgain={

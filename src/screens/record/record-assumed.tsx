@@ -7,6 +7,7 @@ import type { InspectionRecord } from '../../store/records';
 import { fitInWords, suspectInWords } from '../../words/checks';
 import { pairName, requirementName } from '../../words/faces';
 import { spansInWords } from '../../words/form';
+import { asTyped } from '../../words/read-as';
 import { kitAssumptionInWords, PLANES_IN_WORDS } from '../../words/record';
 
 interface RecordAssumedProps {
@@ -24,7 +25,7 @@ export function RecordAssumed({ entry, inspection, worked }: RecordAssumedProps)
     setup.kind !== 'assumed parallel' || isBlank(setup.within)
       ? []
       : [
-          `That ${pairName(setup.faces)} are parallel within ${setup.within.text.trim()} ${setup.within.unit}: somebody’s word, not measured.`,
+          `That ${pairName(setup.faces)} are parallel within ${asTyped(setup.within)}: somebody’s word, not measured.`,
         ],
   );
   const spans = (answer?.findings ?? []).flatMap((finding) => {

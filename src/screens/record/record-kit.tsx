@@ -1,9 +1,11 @@
 import { CHOSEN_KINDS, KIT_LENGTHS, KIT_NUMBERS, type KitEntry } from '../../entry/kit-entry';
 import { instrumentPartsOf } from '../../entry/read-with';
 import type { SetupEntry } from '../../entry/setup-entry';
+import { isBlank } from '../../entry/typed-length';
 import { KIND_NAMES as INSTRUMENTS } from '../../words/instruments';
 import { KIND_NAMES } from '../../words/kinds';
 import { KIT_NAMES, KIT_NUMBER_UNITS } from '../../words/kit';
+import { asTyped } from '../../words/read-as';
 
 interface RecordKitProps {
   readonly kit: KitEntry;
@@ -13,8 +15,7 @@ interface RecordKitProps {
 /** The figures that every ± comes from, and what was read with instruments of its own. */
 export function RecordKit({ kit, setups }: RecordKitProps) {
   const lengths = KIT_LENGTHS.map((item) => {
-    const { text, unit } = kit[item];
-    return [KIT_NAMES[item], `${text.trim() || '–'} ${unit}`] as const;
+    return [KIT_NAMES[item], isBlank(kit[item]) ? '–' : asTyped(kit[item])] as const;
   });
   const numbers = KIT_NUMBERS.map((item) => {
     return [KIT_NAMES[item], `${kit[item].trim() || '–'} ${KIT_NUMBER_UNITS[item]}`] as const;
@@ -29,10 +30,7 @@ export function RecordKit({ kit, setups }: RecordKitProps) {
       ? [...lengths, ...numbers]
       : [
           ...lengths.filter(([name]) => name !== KIT_NAMES.plate),
-          [
-            'Plate',
-            `${plateKind}, ${length.text.trim()} ${length.unit} × ${width.text.trim()} ${width.unit}`,
-          ] as const,
+          ['Plate', `${plateKind}, ${asTyped(length)} × ${asTyped(width)}`] as const,
           ...numbers,
         ];
   return (
@@ -75,8 +73,10 @@ function figuresOf(setup: SetupEntry): readonly (readonly [string, string])[] {
   const typed = own as Partial<KitEntry>;
   return [
     ...KIT_LENGTHS.flatMap((item) => {
-      const { text, unit } = typed[item] ?? { text: '', unit: '' };
-      return text.trim() === '' ? [] : [[KIT_NAMES[item], `${text.trim()} ${unit}`] as const];
+      const figure = typed[item];
+      return figure === undefined || isBlank(figure)
+        ? []
+        : [[KIT_NAMES[item], asTyped(figure)] as const];
     }),
     ...KIT_NUMBERS.flatMap((item) => {
       const text = typed[item]?.trim() ?? '';

@@ -5,6 +5,8 @@ import { isBlank } from '../../entry/typed-length';
 import { who } from '../../state/shop-settings';
 import type { InspectionRecord } from '../../store/records';
 import { RecordBlock } from '../../widgets/record/record-block';
+import { asTyped } from '../../words/read-as';
+import { sizeInWords } from '../../words/sizes';
 import { moment } from '../../words/time';
 
 interface RecordPartProps {
@@ -16,10 +18,7 @@ interface RecordPartProps {
 export function RecordPart({ entry, inspection }: RecordPartProps) {
   const { closed } = inspection;
   const { block } = readPart(entry).part ?? {};
-  const typed = (axis: (typeof AXES)[number]) => {
-    const { text, unit } = entry.size[axis];
-    return `${text.trim() || '?'} ${unit}`;
-  };
+  const typed = (axis: (typeof AXES)[number]) => sizeInWords(entry.size[axis]);
   const by = closed === undefined ? who.value.trim() : closed.who;
   return (
     <section class="record-part">
@@ -68,7 +67,7 @@ interface SizeProps {
 function Size({ entry, axis, text }: SizeProps) {
   const { lower, upper } = entry.sizeLimits?.[axis] ?? {};
   const limits = [upper, lower].flatMap((limit) =>
-    limit === undefined || isBlank(limit) ? [] : [`${limit.text.trim()} ${limit.unit}`],
+    limit === undefined || isBlank(limit) ? [] : [asTyped(limit)],
   );
   return (
     <>

@@ -4,6 +4,7 @@ import { type ReadingRow, readingRows } from '../../entry/reading-rows';
 import { isBlank, type TypedLength } from '../../entry/typed-length';
 import type { InspectionRecord } from '../../store/records';
 import { KIND_NAMES } from '../../words/kinds';
+import { asTyped } from '../../words/read-as';
 import { moment } from '../../words/time';
 
 interface RecordReadingsProps {
@@ -71,7 +72,7 @@ function Row({ row, number, inspection, datum }: RowProps) {
         {KIND_NAMES[row.kind]}
         <small>{[...howTaken(row), ...settingsOf(row, datum)].map((text) => `, ${text}`)}</small>
       </td>
-      <td>{left === undefined ? said(row.value) : <del>{said(row.value)}</del>}</td>
+      <td>{left === undefined ? asTyped(row.value) : <del>{asTyped(row.value)}</del>}</td>
     </tr>
   );
 }
@@ -98,7 +99,7 @@ function settingsOf(row: ReadingRow, datum: Face): readonly string[] {
     [`in from ${edges.across}`, row.across],
   ];
   const at = parts.flatMap(([name, typed]) =>
-    typed === undefined || isBlank(typed) ? [] : [`${name} ${said(typed)}`],
+    typed === undefined || isBlank(typed) ? [] : [`${name} ${asTyped(typed)}`],
   );
   const on = row.base === undefined ? [] : [`standing on its ${row.base}`];
   const between =
@@ -107,8 +108,4 @@ function settingsOf(row: ReadingRow, datum: Face): readonly string[] {
       : [];
   const all = [...on, ...between, ...at].join(', ');
   return all === '' ? [] : [all];
-}
-
-function said({ text, unit }: TypedLength): string {
-  return `${text.trim()} ${unit}`;
 }
