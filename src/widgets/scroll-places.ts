@@ -29,6 +29,8 @@ export function noteScrollPlaces(): void {
   addEventListener('scroll', () => {
     if (stop === undefined) places.set(entry, scrollY);
   });
+  // While there is hardly anything on the page: the first screen takes long enough to be drawn.
+  arriveAtEntry();
 }
 
 /** To be told each time that the address has changed, before another screen is drawn. */

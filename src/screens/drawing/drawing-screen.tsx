@@ -5,6 +5,7 @@ import { anyWrong } from '../../entry/problems';
 import { isReady, type PartRead, readPart } from '../../entry/read-part';
 import { partAsItIs, putPart } from '../../state/shop';
 import type { PartRecord } from '../../store/records';
+import { InTurns } from '../../widgets/in-turns';
 import { Page } from '../../widgets/page';
 import { TextField } from '../../widgets/text-field';
 import { PartsBeside } from '../parts-beside';
@@ -50,44 +51,50 @@ function Drawing({ part }: { readonly part: PartRecord }) {
     >
       <WhereItIs part={part} />
       <div class="overview">
-        <div class="overview-part">
-          <section class="sheet" aria-label="Name">
-            <TextField
-              id="part-name"
-              label="Name"
-              text={entry.name}
-              problem={read.problems.get(fieldKey.name())}
-              onText={(name) => change({ name })}
-            />
-            <div class="columns">
-              <TextField
-                id="part-job"
-                label="Job reference"
-                text={entry.job}
-                onText={(job) => change({ job })}
-              />
-              <TextField
-                id="part-material"
-                label="Material"
-                text={entry.material}
-                suggestions={MATERIALS}
-                onText={(material) => change({ material })}
-              />
-            </div>
-          </section>
-          <SizeSheet entry={entry} problems={read.problems} onChange={change} />
-        </div>
-        <div class="overview-part">
-          <RequirementsSheet entry={entry} problems={read.problems} onChange={change} />
-          <FacesSheet entry={entry} onChange={change} />
-          {isReady(read) ? (
-            <a class="button button-main" href={to.part(part.id)}>
-              To the part
-            </a>
-          ) : (
-            <p class="note">{toBeginWith(read)}: then it can be read.</p>
-          )}
-        </div>
+        <InTurns>
+          <div class="overview-part">
+            <InTurns>
+              <section class="sheet" aria-label="Name">
+                <TextField
+                  id="part-name"
+                  label="Name"
+                  text={entry.name}
+                  problem={read.problems.get(fieldKey.name())}
+                  onText={(name) => change({ name })}
+                />
+                <div class="columns">
+                  <TextField
+                    id="part-job"
+                    label="Job reference"
+                    text={entry.job}
+                    onText={(job) => change({ job })}
+                  />
+                  <TextField
+                    id="part-material"
+                    label="Material"
+                    text={entry.material}
+                    suggestions={MATERIALS}
+                    onText={(material) => change({ material })}
+                  />
+                </div>
+              </section>
+              <SizeSheet entry={entry} problems={read.problems} onChange={change} />
+            </InTurns>
+          </div>
+          <div class="overview-part">
+            <InTurns>
+              <RequirementsSheet entry={entry} problems={read.problems} onChange={change} />
+              <FacesSheet entry={entry} onChange={change} />
+              {isReady(read) ? (
+                <a class="button button-main" href={to.part(part.id)}>
+                  To the part
+                </a>
+              ) : (
+                <p class="note">{toBeginWith(read)}: then it can be read.</p>
+              )}
+            </InTurns>
+          </div>
+        </InTurns>
       </div>
     </Page>
   );
