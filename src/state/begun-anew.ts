@@ -28,3 +28,10 @@ export function takeBackSetAnew(comparator: string): void {
   const rest = times.slice(0, -1);
   putShop({ setAnew: rest.length === 0 ? others : { ...others, [comparator]: rest } });
 }
+
+/** When something was begun anew last; empty where nothing was. What is read or done after it is dated after it, too. */
+export function lastBegunAnew(): string {
+  const { learnedSince = {}, setAnew = {} } = shop.peek();
+  const times = [...Object.values(learnedSince), ...Object.values(setAnew).flat()];
+  return times.reduce((last, time) => (time > last ? time : last), '');
+}

@@ -5,6 +5,7 @@ import type { InspectionRecord, StoredRecord, VersionRecord, WorkRecord } from '
 import { loadChain, loadVersions } from '../store/shop-store';
 import { afterFrame } from './after-frame';
 import { agreedOn, letGo, onArrival, onDeparture } from './agreed';
+import { lastBegunAnew } from './begun-anew';
 import { oldestFirst } from './oldest-first';
 import { held, keep, keepLeftBehind, TRY_AGAIN, unsaved } from './saving';
 import { changedNow, loading, newRecord, nowAfter, parts, tellUnread } from './shop';
@@ -111,11 +112,15 @@ onDeparture((gone) => {
   chain.value = { part, links: links.filter((link) => !gone.has(keyOf(link))) };
 });
 
-/** What a new link of the chain of `part` begins with: made after the last one, also where the clock has been set back. */
+/**
+ * What a new link of the chain of `part` begins with: made after the last one, and after whatever was begun
+ * anew, so that it counts, also where the clock has been set back.
+ */
 export function newLink(part: string): ReturnType<typeof newRecord> {
   const base = newRecord();
   const last = chain.peek()?.part === part ? chain.peek()?.links.at(-1) : undefined;
-  const made = nowAfter(last?.made ?? '');
+  const [before = ''] = [last?.made ?? '', lastBegunAnew()].sort().reverse();
+  const made = nowAfter(before);
   return { ...base, made, changed: made };
 }
 

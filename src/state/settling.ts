@@ -4,6 +4,7 @@ import { linesOf, type PartEntry } from '../entry/part-entry';
 import type { InspectionRecord, Standing, SummaryRecord } from '../store/records';
 import { saidByThisMethod } from '../store/said';
 import { loadChain } from '../store/shop-store';
+import { onArrival } from './agreed';
 import { workOut, workOutFlat } from './answers';
 import { isRead, workOutApart } from './answers-apart';
 import { chain, latestInspection } from './chain';
@@ -56,23 +57,29 @@ function settleNow(part: string): void {
   put([summaryOf(part, standing)]);
 }
 
+/** Where a part stands, and whether that still holds: it or its readings may have been changed since, in any window. */
+interface Settled {
+  readonly summary: SummaryRecord;
+  readonly holds: () => boolean;
+}
+
 /**
  * Works out where all the parts stand of which it is not known, those given first, until
  * `isWanted` says no more. Every part has a turn of its own, when there is nothing else to do.
  */
 export async function settleAll(ids: readonly string[], isWanted: () => boolean): Promise<void> {
-  let settled: SummaryRecord[] = [];
+  let settled: Settled[] = [];
   for (const id of ids) {
     await new Promise<void>((resolve) => whenAtRest(resolve));
     if (!isWanted()) break;
-    const summary = isSettled(id) ? undefined : await settledFromStore(id);
-    if (summary !== undefined) settled.push(summary);
+    const one = isSettled(id) ? undefined : await settledFromStore(id);
+    if (one !== undefined) settled.push(one);
     if (settled.length >= AT_ONCE) {
-      put(settled);
+      putThoseThatHold(settled);
       settled = [];
     }
   }
-  if (settled.length > 0) put(settled);
+  putThoseThatHold(settled);
 }
 
 function isSettled(id: string): boolean {
@@ -80,16 +87,33 @@ function isSettled(id: string): boolean {
   return standing !== undefined && (standing.kit === undefined || standing.kit === kitMark());
 }
 
-async function settledFromStore(id: string): Promise<SummaryRecord | undefined> {
+/** Parts whose readings another window has changed, since when their chain was read last here. */
+const changedElsewhere = new Set<string>();
+
+onArrival((records) => {
+  for (const record of records) {
+    if (record.kind === 'inspection' || record.kind === 'work') changedElsewhere.add(record.part);
+  }
+});
+
+async function settledFromStore(id: string): Promise<Settled | undefined> {
+  changedElsewhere.delete(id);
   const before = summaries.peek().get(id);
   const part = parts.peek().get(id);
   const { records } = await loadChain(id);
   const links = oldestFirst(records);
   const standing = part && (await standingApart(latestInspection(links), part.entry));
-  // Somebody may have opened or changed it meanwhile.
-  if (parts.peek().get(id) !== part || chain.peek()?.part === id) return undefined;
-  if (summaries.peek().get(id) !== before) return undefined;
-  return standing && summaryOf(id, standing);
+  const holds = () =>
+    parts.peek().get(id) === part &&
+    chain.peek()?.part !== id &&
+    summaries.peek().get(id) === before &&
+    !changedElsewhere.has(id);
+  return standing && { summary: summaryOf(id, standing), holds };
+}
+
+function putThoseThatHold(settled: readonly Settled[]): void {
+  const those = settled.filter(({ holds }) => holds());
+  if (those.length > 0) put(those.map(({ summary }) => summary));
 }
 
 /** The same as `standingOf`, waited for where sums or form have to be reckoned with. */

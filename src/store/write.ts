@@ -2,7 +2,13 @@ import { promisifyRequest } from 'idb-keyval';
 import { records as database } from './database';
 import { keyOf } from './keys';
 import { merge } from './merge';
-import { type EnteredRecord, FORMAT, type StoredRecord, type VersionRecord } from './records';
+import {
+  type EnteredRecord,
+  FORMAT,
+  type StoredRecord,
+  type SummaryRecord,
+  type VersionRecord,
+} from './records';
 import { StorageError } from './storage-error';
 import { isSame } from './three-way';
 import { readStored } from './whole/read-stored';
@@ -67,8 +73,9 @@ async function writeOne(
   agreed: StoredRecord | undefined,
 ): Promise<WrittenOne> {
   const key = keyOf(record);
-  // Versions never change, and summaries are made again at any time.
-  const isEntered = record.kind !== 'version' && record.kind !== 'summary';
+  if (record.kind === 'summary') return writeSummary(store, record, agreed);
+  // Versions never change.
+  const isEntered = record.kind !== 'version';
   const there = isEntered ? await promisifyRequest<unknown>(store.get(key)) : undefined;
   const written =
     isEntered && there !== undefined
@@ -77,6 +84,27 @@ async function writeOne(
   store.put(written.record, key);
   return written;
 }
+
+/**
+ * Summaries are made again at any time. But where another window has changed what one was worked out from,
+ * and said so, that word stays: what was worked out here holds no more.
+ */
+async function writeSummary(
+  store: IDBObjectStore,
+  record: SummaryRecord,
+  agreed: StoredRecord | undefined,
+): Promise<WrittenOne> {
+  const there = saysNothing(record)
+    ? undefined
+    : await promisifyRequest<SummaryRecord | undefined>(store.get(keyOf(record)));
+  const holdsNoMore = there !== undefined && saysNothing(there) && !isSame(there, agreed);
+  const written = holdsNoMore ? there : record;
+  store.put(written, keyOf(written));
+  return { record: written };
+}
+
+const saysNothing = ({ standing, found }: SummaryRecord) =>
+  standing === undefined && found === undefined;
 
 /** The record together with what lies in its place. */
 async function joined(

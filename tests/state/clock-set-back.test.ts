@@ -1,12 +1,12 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { doJob } from '../../src/exchange/jobs';
-import { setAnew } from '../../src/state/begun-anew';
+import { learnAnew, setAnew, takeBackLearningAnew } from '../../src/state/begun-anew';
 import { chain, openChain } from '../../src/state/chain';
 import { currentRun } from '../../src/state/comparators';
 import { beginInspection, closeInspection, reopenInspection } from '../../src/state/inspections';
 import { openShop } from '../../src/state/open-shop';
 import { changeSetups, undo } from '../../src/state/plate-changes';
-import { parts, putPart } from '../../src/state/shop';
+import { parts, putPart, shop } from '../../src/state/shop';
 import { versions, versionsOf } from '../../src/state/versions';
 import { beginWork } from '../../src/state/work-log';
 import { bringBack } from '../../src/store/bring-back';
@@ -106,6 +106,20 @@ describe('where the clock was set back', () => {
     setAnew('N', point.at);
     const run = currentRun({ name: 'N', title: 'N', kind: 'zero', points: [point] });
     expect(run.points).toEqual([]);
+    await saving('saved');
+  });
+
+  it('what is done after a rate was begun anew counts, on whatever part', async () => {
+    learnAnew('lap');
+    const { learnedSince } = shop.value;
+    setBack();
+    await save([{ ...PART, id: 'q' }]);
+    await openChain('q');
+    const begun = beginInspection('q', BLOCK);
+    const work = beginWork(begun, BLOCK, { face: 'bottom', mean: 1, slopes: { x: -0.01 } });
+    expect(begun.made > learnedSince!.lap!).toBe(true);
+    expect(work.made > begun.made).toBe(true);
+    takeBackLearningAnew('lap');
     await saving('saved');
   });
 

@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { METHOD } from '../../src/core/inspection/method';
 import { simulateZone } from '../../src/core/verdict/monte-carlo';
+import { arrive } from '../../src/state/agreed';
 import { workOutFlat } from '../../src/state/answers';
 import { chain, latestInspection, openChain } from '../../src/state/chain';
 import { openShop } from '../../src/state/open-shop';
@@ -12,7 +13,7 @@ import { zoneQuestion } from '../../src/state/zone-form/questions';
 import type { InspectionRecord } from '../../src/store/records';
 import { loadSummaries, save } from '../../src/store/shop-store';
 import { noseSetup } from '../entry/support/setups';
-import { part } from '../store/support/samples';
+import { part, summary } from '../store/support/samples';
 import { saving, startAfresh } from './support/fresh';
 import { failOnceAt } from './support/full-disk';
 import { BLOCK, compared, swept } from './support/inspections';
@@ -121,6 +122,44 @@ describe('where a part stands', () => {
     expect(summaries.value.get('p')?.standing).toBeUndefined();
     await saving('saved');
     expect((await loadSummaries()).records[0]?.standing).toBeUndefined();
+  });
+});
+
+describe('where another window changes a part while the list waits for others', () => {
+  /** Settles the part, and is let do something before that is written. */
+  async function settleBut(meanwhile: () => unknown): Promise<void> {
+    let asked = 0;
+    await settleAll(['p', 'q'], () => {
+      asked += 1;
+      // The second part's turn: the first one is worked out, and waits to be written with it.
+      if (asked === 2) meanwhile();
+      return true;
+    });
+    await saving('saved');
+  }
+  const unsettled = { ...summary('p'), changed: '2024-03-05T14:08:00.000Z' };
+  const standingThere = async () => {
+    const { records } = await loadSummaries();
+    return records.find((one) => one.part === 'p')?.standing;
+  };
+
+  it('it says where the part stands where nothing happens', async () => {
+    await settleBut(() => {});
+    expect(await standingThere()).toBeDefined();
+  });
+
+  it('its word that this holds no more stays, told of or not', async () => {
+    await settleBut(() => save([unsettled]));
+    expect(await standingThere()).toBeUndefined();
+    expect(summaries.value.get('p')?.standing).toBeUndefined();
+    await settleAll(['p'], () => true);
+    await saving('saved');
+    expect(await standingThere()).toBeDefined();
+  });
+
+  it('what was worked out is dropped once it has told of other readings', async () => {
+    await settleBut(() => arrive([compared('i', '99', '31')]));
+    expect(await standingThere()).toBeUndefined();
   });
 });
 
