@@ -1,11 +1,12 @@
 import './own-scripts';
+import { effect } from '@preact/signals';
 import { options, render } from 'preact';
 import { App } from './app';
 import { loadAhead } from './screens/load-screens';
 import { followOtherWindows } from './state/follow';
 import { askBeforeLeaving } from './state/leaving';
 import { openShop } from './state/open-shop';
-import { offlineReady } from './updates';
+import { offlineReady, offlineRefused } from './updates';
 import { listenToGauge } from './widgets/gauge-cable';
 import { inItsTurn } from './widgets/in-its-turn';
 import { noteScrollPlaces } from './widgets/scroll-places';
@@ -24,8 +25,9 @@ askBeforeLeaving();
 setTimeout(() => {
   render(<App />, root);
 });
-// Until all is on this device, the network is for what is to be seen and for storing the rest.
+// Until all is on this device, the network is for what is to be seen and for storing the rest; where
+// nothing is stored, the pieces are loaded ahead all the same: no tap is to wait for the network.
 // Where that does not work, a notice about the missing piece is shown already.
-offlineReady.subscribe((isReady) => {
-  if (isReady) loadAhead().catch(() => {});
+effect(() => {
+  if (offlineReady.value || offlineRefused.value) loadAhead().catch(() => {});
 });

@@ -9,6 +9,9 @@ import { signal } from '@preact/signals';
 /** All the app's files are stored on this device. */
 export const offlineReady = signal(false);
 
+/** The browser stores no app for offline use, as in some private windows. */
+export const offlineRefused = signal(!('serviceWorker' in navigator));
+
 /** A newer version is stored and takes over when `applyUpdate` is called. */
 export const updateReady = signal(false);
 
@@ -41,6 +44,7 @@ const letNewVersionTakeOver = registerSW({
   },
   onRegisterError: () => {
     // Private windows and some settings refuse service workers; the app then needs the network.
+    offlineRefused.value = true;
   },
 });
 

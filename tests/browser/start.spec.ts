@@ -42,3 +42,21 @@ test('after the first visit any address opens with the server gone', async ({ pa
   await page.goto(`${server.url}?example`);
   await expect(page.locator('#app')).toContainText('Example block');
 });
+
+test('a window that stores no app has the screens of the main job loaded ahead too', async ({
+  page,
+  context,
+}) => {
+  // As in some private windows.
+  await page.addInitScript(() => {
+    Reflect.deleteProperty(Navigator.prototype, 'serviceWorker');
+  });
+  // The last of them, and what they reckon with.
+  const lastScreen = page.waitForResponse(/\/compare-screen-[^/]*\.js$/);
+  const reckoning = page.waitForResponse(/\/warm-up-[^/]*\.js$/);
+  await page.goto('/');
+  await Promise.all([lastScreen, reckoning]);
+  await context.setOffline(true);
+  await page.getByRole('button', { name: 'New part' }).tap();
+  await expect(page.getByRole('textbox', { name: 'Name' })).toBeVisible();
+});
