@@ -4,6 +4,7 @@ import { isUntouched } from '../entry/part-entry';
 import type { PartRecord, Standing, SummaryRecord } from '../store/records';
 import { parts } from './shop';
 import { summaries } from './summaries';
+import { turns } from './turns';
 import { allWords } from './words-sought';
 
 /** Where a part stands, in the words of the list. */
@@ -91,6 +92,16 @@ export function findParts(
 
 /** A part is searched at every keystroke, and seldom changes. */
 const texts = new WeakMap<PartRecord, { readonly at: string; readonly text: string }>();
+
+/** Prepares what the parts are found by, a little at a time, so that the first key need not: until `isWanted` says no more. */
+export async function prepareSearch(isWanted: () => boolean): Promise<void> {
+  const turn = turns();
+  for (const { part, at } of listed.peek()) {
+    if (!isWanted()) return;
+    searchText(part, at);
+    await turn();
+  }
+}
 
 const MONTHS = 'jan feb mar apr may jun jul aug sep oct nov dec'.split(' ');
 

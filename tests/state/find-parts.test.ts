@@ -1,6 +1,14 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { blankPart } from '../../src/entry/part-entry';
-import { type Asked, findParts, listParts, stateOf } from '../../src/state/find-parts';
+import {
+  type Asked,
+  listed as allParts,
+  findParts,
+  listParts,
+  prepareSearch,
+  stateOf,
+} from '../../src/state/find-parts';
+import { parts } from '../../src/state/shop';
 import type { PartRecord, Standing } from '../../src/store/records';
 import { part, summary } from '../store/support/samples';
 
@@ -94,4 +102,18 @@ it.each([
 it('where a part stands follows the level that is asked for', () => {
   expect(stateOf(standing([0.9]), 0.95)).toBe('too close');
   expect(stateOf(standing([0.9]), 0.8)).toBe('in');
+});
+
+it('what parts are found by is prepared before the first key', async () => {
+  const year = vi.spyOn(Date.prototype, 'getFullYear');
+  const own = made('e', '2024-05-07', { name: 'Fifth' });
+  parts.value = new Map([['e', own]]);
+  await prepareSearch(() => false);
+  expect(year).not.toHaveBeenCalled();
+  await prepareSearch(() => true);
+  expect(year).toHaveBeenCalledTimes(1);
+  expect(findParts(allParts.value, { ...ALL, words: 'may' }, 0.95)).toHaveLength(1);
+  // The day was written out once, and not again for the key.
+  expect(year).toHaveBeenCalledTimes(1);
+  vi.restoreAllMocks();
 });

@@ -7,6 +7,7 @@ import {
   type ListedPart,
   listed,
   type PartState,
+  prepareSearch,
   shelfOf,
 } from '../../state/find-parts';
 import { loading, parts } from '../../state/shop';
@@ -110,7 +111,7 @@ function cardsOf(some: readonly ListedPart[]) {
   ));
 }
 
-/** Has it worked out where the parts stand of which it is not known, while the list is seen. */
+/** Has the search prepared, and worked out where the parts stand of which it is not known, while the list is seen. */
 function useSettledParts(): void {
   const isReady = loading.value === 'ready';
   useEffect(() => {
@@ -118,6 +119,7 @@ function useSettledParts(): void {
     let isSeen = true;
     // The reckoning is heavy: it is not loaded for the list to be seen.
     const settle = async () => {
+      await prepareSearch(() => isSeen);
       const { settleAll } = await import('../../state/settling');
       const ids = listed.peek().map(({ part }) => part.id);
       await settleAll(ids, () => isSeen);
