@@ -57,12 +57,23 @@ export function isBefore(to: string): boolean {
   return history.state?.before === to;
 }
 
+/** Shows `part` of the page from its top, and keeps it there while what stands above it still grows. */
+export function goToPart(part: HTMLElement): void {
+  stop?.();
+  part.scrollIntoView({ behavior: 'instant' });
+  // At a desk it stays in sight by itself.
+  if (getComputedStyle(part).position !== 'sticky') keepTo(() => topOf(part));
+}
+
 /** How far down what an address names is, px; undefined while it is not drawn yet. */
 function placeOf(id: string): number | undefined {
   const named = document.getElementById(id);
-  if (named === null) return undefined;
-  const top = scrollY + named.getBoundingClientRect().top;
-  return top - Number.parseFloat(getComputedStyle(named).scrollMarginTop);
+  return named === null ? undefined : topOf(named);
+}
+
+function topOf(part: HTMLElement): number {
+  const top = scrollY + part.getBoundingClientRect().top;
+  return top - Number.parseFloat(getComputedStyle(part).scrollMarginTop);
 }
 
 /** Scrolls down to the place as soon as the page is long enough, and as it grows, unless somebody scrolls or types first. */
@@ -71,7 +82,9 @@ function keepTo(placeNow: () => number | undefined): void {
     const place = placeNow();
     if (place === undefined || isTyping()) return;
     const isLongEnough = document.documentElement.scrollHeight - innerHeight >= place;
-    if (isLongEnough) scrollTo({ top: place, behavior: 'instant' });
+    if (!isLongEnough) return;
+    scrollTo({ top: place, behavior: 'instant' });
+    places.set(entry, place);
   });
   growth.observe(document.body);
   const end = new AbortController();

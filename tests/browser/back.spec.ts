@@ -77,6 +77,9 @@ test('opened anew at a screen, its way back is a link to the one above', async (
   const address = page.url();
   await page.goto('about:blank');
   await page.goto(address);
+  await expect(page.getByRole('link', { name: 'Change' })).toBeVisible();
+  // The band that is shown before any script has become the screen's.
+  await expect(page.locator('header.band')).toHaveCount(1);
   await page.getByRole('link', { name: 'Back to the bench' }).tap();
   await expect(page.getByRole('button', { name: 'New part' })).toBeVisible();
   await page.goBack();

@@ -11,6 +11,7 @@ import type { InspectionRecord, PartRecord } from '../../store/records';
 import { usePrepared } from '../../widgets/later';
 import { ENTRY_DONE } from '../../widgets/number-fields';
 import { Page } from '../../widgets/page';
+import { goToPart } from '../../widgets/scroll-places';
 import { useStayAwake } from '../../widgets/stay-awake';
 import { AnswerPart } from '../answer/answer-part';
 import { Message } from '../message';
@@ -54,7 +55,7 @@ function Plate({ part, inspection, links }: PlateProps) {
   useStayAwake();
   useEffect(keepWhatIsSaid, []);
   const answer = useRef<HTMLDivElement>(null);
-  const showAnswer = useCallback(() => goToPart(answer.current), []);
+  const showAnswer = useCallback(() => showPart(answer.current), []);
   const isLast = links.at(-1)?.id === inspection.id && part.closed === undefined;
   return (
     <Page
@@ -110,7 +111,7 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
   const areThere = isWhole || now.worked.part === undefined;
   const takeBack = useTakingBack(readings, now.inspection);
   const correction = useRef<HTMLDivElement>(null);
-  const goOn = useCallback(() => goToPart(correction.current), []);
+  const goOn = useCallback(() => showPart(correction.current), []);
   const goToFinish = useCallback(() => goToButton(readings.current, `#${FINISH}`), []);
 
   const second = usePrepared(areThere ? now : undefined, piecesOfAnswer);
@@ -154,9 +155,9 @@ function piecesOfAnswer(now: AtThePlate | undefined): readonly (() => void)[] {
 }
 
 /** Shows a part of the screen, with the focus at its heading: what comes next on the keyboard is in it. */
-function goToPart(part: HTMLElement | null): void {
+function showPart(part: HTMLElement | null): void {
   part?.querySelector('h2')?.focus({ preventScroll: true });
-  part?.scrollIntoView();
+  if (part !== null) goToPart(part);
 }
 
 function goToButton(part: HTMLElement | null, button: string): void {
