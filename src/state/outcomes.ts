@@ -7,6 +7,7 @@ import type { Block } from '../core/part/block';
 import { DEFAULT_LEVEL } from '../core/verdict/conformity';
 import type { PartEntry } from '../entry/part-entry';
 import { readCount } from '../entry/read-count';
+import type { SetupEntry } from '../entry/setup-entry';
 import type { InspectionRecord, WorkRecord } from '../store/records';
 import { workOut } from './answers';
 import { inspectionIn, type Link } from './chain';
@@ -21,6 +22,8 @@ export interface WorkOutcome {
   readonly advised: number;
   /** What came off there; undefined where the readings do not tell it. */
   readonly outcome: Outcome | undefined;
+  /** True where thicknesses after the work are those from before it: what is wrong with them is in both alike. */
+  readonly takenOver: boolean;
   /** Where an amount of work was logged too. */
   readonly rate: Rate | undefined;
 }
@@ -65,8 +68,13 @@ export function workOutcome(
     changes,
     advised: wedgeOf(block, removal),
     outcome,
+    takenOver: next.setups.some(hasTakenOver),
     rate: outcome && amount !== undefined ? rateOf(outcome, amount) : undefined,
   };
+}
+
+function hasTakenOver(setup: SetupEntry): boolean {
+  return setup.kind === 'micrometer' && setup.places.some(({ takenOver }) => takenOver);
 }
 
 /** The removal that was advised, on its face. */

@@ -95,3 +95,7 @@ function handyAmount(amount: number, per: Count): number {
   const kept = Math.floor(amount / step) * step;
   return kept < 1 ? 0 : kept;
 }
+
+/** Said beside a wedge of which the readings after the work took thicknesses over from before it. */
+export const TAKEN_OVER_IN_WORDS =
+  'Thicknesses were taken over from before the work: what is wrong with one is in both readings alike, and falls out of the wedge. The ± counts it twice, and is rather too wide.';

@@ -118,3 +118,38 @@ describe('what work has done is not known', () => {
     });
   });
 });
+
+describe('thicknesses that are taken over from before the work', () => {
+  const measured = (
+    inspection: InspectionRecord,
+    thicknesses: readonly [string, string],
+    takenOver?: string,
+  ) => {
+    const setup = micrometerSetup([
+      ['10', '', thicknesses[0]],
+      ['80', '', thicknesses[1]],
+    ]);
+    const places = setup.places.map((place) => ({ ...place, ...(takenOver && { takenOver }) }));
+    const setups = inspection.setups.filter(({ kind }) => kind === 'nose comparator');
+    return { ...inspection, setups: [...setups, { ...setup, places }] };
+  };
+  const work = workOn('bottom', '20');
+  const after = (thicknesses: readonly [string, string], takenOver?: string) =>
+    workOutcome(
+      work,
+      [measured(BEFORE, thicknesses), work, measured(AFTER, thicknesses, takenOver)],
+      BLOCK,
+    );
+
+  it('are told, and what is wrong with one falls out of the wedge', () => {
+    const [right, wrong] = [['60', '60'] as const, ['60', '60.004'] as const].map((thicknesses) =>
+      after(thicknesses, BEFORE.made),
+    );
+    expect(right?.takenOver).toBe(true);
+    expect(wrong?.outcome?.wedge).toBeCloseTo(right!.outcome!.wedge, 6);
+  });
+
+  it('are none where the micrometer was read again', () => {
+    expect(after(['60', '60'])?.takenOver).toBe(false);
+  });
+});
