@@ -1,6 +1,7 @@
 import type { ComponentType } from 'preact';
 import { useMemo } from 'preact/hooks';
-import { exec, LocationProvider, lazy, Route, Router, useLocation } from 'preact-iso';
+import { LocationProvider, lazy, Route, Router, useLocation } from 'preact-iso';
+import { exec } from 'preact-iso/router';
 import { Arrivals } from './screens/arrivals';
 import { BenchScreen } from './screens/bench-screen';
 import { loadScreen } from './screens/load-screens';
