@@ -4,6 +4,7 @@ import { type Rate, rateOf } from '../core/correction/rate';
 import { type Removal, wedgeOf } from '../core/correction/removal';
 import type { Finding } from '../core/inspection/findings';
 import type { Block } from '../core/part/block';
+import { outwardNormal } from '../core/part/faces';
 import { DEFAULT_LEVEL } from '../core/verdict/conformity';
 import type { PartEntry } from '../entry/part-entry';
 import { readCount } from '../entry/read-count';
@@ -68,13 +69,16 @@ export function workOutcome(
     changes,
     advised: wedgeOf(block, removal),
     outcome,
-    takenOver: next.setups.some(hasTakenOver),
+    takenOver: next.setups.some((setup) => hasTakenOver(setup, removal)),
     rate: outcome && amount !== undefined ? rateOf(outcome, amount) : undefined,
   };
 }
 
-function hasTakenOver(setup: SetupEntry): boolean {
-  return setup.kind === 'micrometer' && setup.places.some(({ takenOver }) => takenOver);
+/** True for thicknesses that tell the wedge: those along a way that it slopes. */
+function hasTakenOver(setup: SetupEntry, { slopes }: Removal): boolean {
+  if (setup.kind !== 'micrometer') return false;
+  const { axis } = outwardNormal(setup.faces[0]);
+  return (slopes[axis] ?? 0) !== 0 && setup.places.some(({ takenOver }) => takenOver);
 }
 
 /** The removal that was advised, on its face. */

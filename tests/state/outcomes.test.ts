@@ -133,8 +133,11 @@ describe('thicknesses that are taken over from before the work', () => {
     const setups = inspection.setups.filter(({ kind }) => kind === 'nose comparator');
     return { ...inspection, setups: [...setups, { ...setup, places }] };
   };
-  const work = workOn('bottom', '20');
-  const after = (thicknesses: readonly [string, string], takenOver?: string) =>
+  const done = (
+    thicknesses: readonly [string, string],
+    takenOver?: string,
+    work = workOn('bottom', '20'),
+  ) =>
     workOutcome(
       work,
       [measured(BEFORE, thicknesses), work, measured(AFTER, thicknesses, takenOver)],
@@ -143,13 +146,17 @@ describe('thicknesses that are taken over from before the work', () => {
 
   it('are told, and what is wrong with one falls out of the wedge', () => {
     const [right, wrong] = [['60', '60'] as const, ['60', '60.004'] as const].map((thicknesses) =>
-      after(thicknesses, BEFORE.made),
+      done(thicknesses, BEFORE.made),
     );
     expect(right?.takenOver).toBe(true);
     expect(wrong?.outcome?.wedge).toBeCloseTo(right!.outcome!.wedge, 6);
   });
 
+  it('are no matter to a wedge the other way', () => {
+    expect(done(['60', '60'], BEFORE.made, workOn('right', '20'))?.takenOver).toBe(false);
+  });
+
   it('are none where the micrometer was read again', () => {
-    expect(after(['60', '60'])?.takenOver).toBe(false);
+    expect(done(['60', '60'])?.takenOver).toBe(false);
   });
 });
