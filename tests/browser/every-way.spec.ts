@@ -122,7 +122,7 @@ test('a column with three heights shows the form, and the verdict takes it in', 
   await expect(form).toContainText('Straightness, minimum zone12.00 µm');
   await expect(page.locator('main')).toContainText('With the form at the 3 points read: ');
   await expect(page.locator('main')).toContainText('The readings span 70 of 90 mm');
-  await expect(page.locator('main')).toContainText(/With the form .*\(95 %: .* to .*\)/);
+  await expect(page.locator('main')).toContainText(/With the form .*\(95\s%: .* to .*\)/);
 });
 
 test('an indicator over the top maps what a grid of places shows', async ({ page }) => {

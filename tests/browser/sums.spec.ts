@@ -19,7 +19,7 @@ test('sums and units as typed are read, shown and kept, and go along into other 
   await page.getByRole('button', { name: /Units/ }).tap();
   await page.getByRole('radio', { name: 'thou' }).check();
   await page.getByRole('radio', { name: 'µm' }).check();
-  await expect(right).toHaveValue('41');
+  await expect(right).toHaveValue('40+1/2+0,5');
   await expect(left).toHaveValue('0.001 in + 3.6 µm');
   await expect.poll(() => sides(page).textContent()).toBe(said);
 
