@@ -9,7 +9,6 @@ import { Message } from './screens/message';
 import { Notices } from './screens/notices';
 import { ROUTES } from './screens/paths';
 import { ScreenBoundary } from './screens/screen-boundary';
-import { InTurns } from './widgets/in-turns';
 import { Keypad } from './widgets/keypad/keypad';
 import { arriveAtEntry } from './widgets/scroll-places';
 
@@ -46,10 +45,13 @@ function ScreenGoes() {
   return null;
 }
 
-/** Which screen shows at which address. */
-function Screens() {
+/**
+ * Which screen shows at which address. All of it is drawn at once: pieces that came later would leave the
+ * band of index.html standing beside a screen whose code is still on its way.
+ */
+export function App() {
   return (
-    <>
+    <LocationProvider>
       <ScreenGoes />
       <ScreenBoundary>
         <Router>
@@ -60,20 +62,9 @@ function Screens() {
           <Route default component={Lost} />
         </Router>
       </ScreenBoundary>
-    </>
-  );
-}
-
-/** The screen first, then what shows beside any. */
-export function App() {
-  return (
-    <LocationProvider>
-      <InTurns>
-        <Screens />
-        <Arrivals />
-        <Keypad />
-        <Notices />
-      </InTurns>
+      <Arrivals />
+      <Keypad />
+      <Notices />
     </LocationProvider>
   );
 }

@@ -8,6 +8,19 @@ test('the page opens and shows the name', async ({ page }) => {
   await expect(page.getByRole('button', { name: 'New part' })).toBeVisible();
 });
 
+for (const [address, heading] of [
+  ['/', 'Highedge'],
+  ['/kit', 'Kit and units'],
+  ['/files', 'Backup and files'],
+] as const) {
+  test(`the band of the page is taken over by the screen at ${address}`, async ({ page }) => {
+    await page.goto(address);
+    await expect(page.getByRole('main')).toBeVisible();
+    await expect(page.locator('h1')).toHaveText([heading]);
+    await expect(page.locator('#app > .page')).toHaveCount(1);
+  });
+}
+
 test('the manifest names icons that exist', async ({ page, request, baseURL }) => {
   await page.goto('/');
   const link = await page.locator('link[rel="manifest"]').getAttribute('href');
