@@ -1,6 +1,5 @@
 import { type ComponentChild, type ComponentChildren, Fragment, isValidElement } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { inOwnTurn } from './own-turn';
 
 interface InTurnsProps {
   /** Each is a piece of its own; so is each of a list. */
@@ -21,9 +20,8 @@ export function InTurns({ children, onWhole }: InTurnsProps) {
   const shown = pieces.filter(({ id }) => id === next?.id || known.current.has(id));
   known.current = new Set(shown.map(({ id }) => id));
   useEffect(() => {
-    if (later.length > 0) return inOwnTurn(() => goOn((turn) => turn + 1));
-    onWhole?.();
-    return undefined;
+    if (later.length > 0) goOn((turn) => turn + 1);
+    else onWhole?.();
   }, [later.map(({ id }) => id).join()]);
   return shown.map(({ id, child }) => <Fragment key={id}>{child}</Fragment>);
 }

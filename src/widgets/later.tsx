@@ -1,6 +1,5 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { inOwnTurn } from './own-turn';
 
 /** ms that pieces may share a turn for: what is known already is not to wait for turns. */
 const SHARED = 4;
@@ -50,7 +49,7 @@ interface LaterProps {
 /** Something that follows what stands around it, from its first showing on. */
 export function Later({ turns, children }: LaterProps) {
   const [shown, show] = useState<ComponentChildren>();
-  useEffect(() => inOwnTurn(() => show(children)), [children]);
+  useEffect(() => show(children), [children]);
   if (turns === 1) return <>{shown}</>;
   return <Later turns={turns === 3 ? 2 : 1}>{shown}</Later>;
 }
