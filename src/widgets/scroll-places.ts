@@ -73,7 +73,9 @@ function placeOf(id: string): number | undefined {
 
 function topOf(part: HTMLElement): number {
   const top = scrollY + part.getBoundingClientRect().top;
-  return top - Number.parseFloat(getComputedStyle(part).scrollMarginTop);
+  // The band grows with what it says.
+  const band = document.querySelector('.band')?.getBoundingClientRect().bottom ?? 0;
+  return top - Math.max(Number.parseFloat(getComputedStyle(part).scrollMarginTop), band);
 }
 
 /** Scrolls down to the place as soon as the page is long enough, and as it grows, unless somebody scrolls or types first. */
