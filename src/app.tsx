@@ -1,7 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { LocationProvider, lazy, Route, Router, useLocation } from 'preact-iso';
-import { exec } from 'preact-iso/router';
 import { Arrivals } from './screens/arrivals';
 import { BenchScreen } from './screens/bench-screen';
 import { loadScreen } from './screens/load-screens';
@@ -17,16 +16,6 @@ const SCREENS = (Object.keys(loadScreen) as (keyof typeof loadScreen)[]).map((na
   path: ROUTES[name],
   component: lazy<ComponentType>(loadScreen[name]),
 }));
-
-/** Loads the screen at the address: only one that is there when the app is first drawn takes over the band of index.html. */
-export async function loadFirstScreen(): Promise<void> {
-  const first = SCREENS.find(({ path }) => exec(location.pathname, path));
-  try {
-    await first?.component.preload();
-  } catch {
-    // A notice about the missing piece is shown once the app is drawn.
-  }
-}
 
 function Lost() {
   return <Message title="Highedge" text="There is nothing at this address." />;

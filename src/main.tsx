@@ -1,7 +1,7 @@
 import './own-scripts';
 import { effect } from '@preact/signals';
 import { options, render } from 'preact';
-import { App, loadFirstScreen } from './app';
+import { App } from './app';
 import { loadAhead } from './screens/load-screens';
 import { followOtherWindows } from './state/follow';
 import { askBeforeLeaving } from './state/leaving';
@@ -22,8 +22,7 @@ followOtherWindows();
 askBeforeLeaving();
 // In a turn of its own, as nothing is to keep the page from answering for long. Until then the page
 // shows the title band that index.html has.
-setTimeout(async () => {
-  await loadFirstScreen();
+setTimeout(() => {
   render(<App />, root);
 });
 // Until all is on this device, the network is for what is to be seen and for storing the rest; where
