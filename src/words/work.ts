@@ -34,7 +34,7 @@ export function rateBasisInWords({ priorAlone, basis, passes }: LearnedRate): st
   const practice =
     basis === 'common practice'
       ? 'common practice (no source) for aluminium on P320 to P400'
-      : 'common practice for aluminium (no source), and nothing is known of this material and abrasive: so it is wide';
+      : 'common practice for aluminium (no source), taken wide: there is none for this material and abrasive';
   if (priorAlone) return `No pass of yours tells it yet: from ${practice}.`;
   return `From ${passes === 1 ? 'one pass' : `${passes} passes`} of yours, begun from ${practice}.`;
 }

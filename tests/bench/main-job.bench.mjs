@@ -32,6 +32,8 @@ async function mainJob(page, during) {
     await locator.first().evaluate((element) => {
       // The keypad would lie over what is to be tapped, and go before the tap is over.
       if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+      // As a hand does: else a screen that is come back to goes to where it was once it has grown.
+      dispatchEvent(new WheelEvent('wheel'));
       element.scrollIntoView({ block: 'center', behavior: 'instant' });
     });
     // What it took to find it is no task of the app's.

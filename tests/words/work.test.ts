@@ -43,7 +43,7 @@ describe('a rate that was learned', () => {
       'No pass of yours tells it yet: from common practice (no source) for aluminium on P320 to P400.',
     );
     expect(rateBasisInWords({ ...LEARNED, basis: 'other material or abrasive' })).toBe(
-      'No pass of yours tells it yet: from common practice for aluminium (no source), and nothing is known of this material and abrasive: so it is wide.',
+      'No pass of yours tells it yet: from common practice for aluminium (no source), taken wide: there is none for this material and abrasive.',
     );
   });
 
@@ -55,7 +55,7 @@ describe('a rate that was learned', () => {
     expect(from(2)).toMatch(/^From 2 passes of yours, begun from common practice /);
     const other = { ...LEARNED, passes: 7, priorAlone: false };
     expect(rateBasisInWords({ ...other, basis: 'other material or abrasive' })).toMatch(
-      /^From 7 passes of yours, .* nothing is known of this material and abrasive/,
+      /^From 7 passes of yours, begun from .* there is none for this material and abrasive/,
     );
   });
 });
