@@ -130,6 +130,7 @@ test('the bar leads to what is marked, and tells what the next reading will brin
   await press(page.getByRole('button', { name: 'See which' }));
   const agreement = page.getByRole('region', { name: 'Do the readings agree?' });
   await expect(agreement).toBeInViewport();
+  await expect(agreement.getByRole('heading')).toBeFocused();
   await agreement.getByRole('button', { name: 'Go to it' }).first().tap();
   await expect(page.locator('input:focus')).toHaveCount(1);
 });

@@ -35,7 +35,9 @@ export function ChecksSheet({ answer, inspection }: ChecksSheetProps) {
   );
   return (
     <section class="sheet" aria-labelledby={CHECKS}>
-      <h3 id={CHECKS}>Do the readings agree?</h3>
+      <h3 id={CHECKS} tabIndex={-1}>
+        Do the readings agree?
+      </h3>
       <p>{fitInWords(answer.fit)}</p>
       {answer.crowns.map((crown) => (
         <div key={`${crown.of} ${crown.face} ${crown.along}`} class="note note-warning stack">

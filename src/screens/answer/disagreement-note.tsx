@@ -9,13 +9,16 @@ export function DisagreementNote() {
         <b>{DISAGREEMENT}</b> by more than their doubt: what follows is not to be trusted until it
         is known why.
       </p>
-      <button
-        type="button"
-        class="button"
-        onClick={() => document.getElementById(CHECKS)?.scrollIntoView()}
-      >
+      <button type="button" class="button" onClick={showChecks}>
         See which
       </button>
     </div>
   );
+}
+
+/** The focus goes along: what comes next on the keyboard is what may be wrong. */
+function showChecks(): void {
+  const heading = document.getElementById(CHECKS);
+  heading?.focus({ preventScroll: true });
+  heading?.scrollIntoView();
 }
