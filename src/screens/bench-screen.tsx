@@ -54,7 +54,8 @@ export function BenchScreen() {
               Try it on an invented part
             </button>
           )}
-          <BackupReminder />
+          {/* With the example, which would push it from under a finger. */}
+          {loading.value !== 'waiting' && <BackupReminder />}
         </div>
         {loading.value === 'waiting' && <p class="soft">Opening…</p>}
         {/* Below the way in, which so stays where it is while the records are being read. */}
