@@ -42,7 +42,7 @@ test('offline, with the page on the policy, every worker starts and answers', as
     await type(page, `Left at ${height}`, '7');
   }
   await takeAsParallel(page, '1');
-  await expect(page.locator('main')).toContainText(/With the form .*\(95 %: .* to .*\)/);
+  await expect(page.locator('main')).toContainText(/With the form .*\(95\s%: .* to .*\)/);
   const zones = await heardBy(page);
   expect(zones).toContain('answered');
 
