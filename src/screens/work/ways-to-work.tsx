@@ -65,7 +65,7 @@ export function WaysToWork({ plans, ...rest }: WaysToWorkProps) {
       {others.map((plan) => (
         <Fold
           key={plan.faces.join()}
-          summary={`Or ${planName(plan).toLowerCase()} only: ${volumeInWords(plan.volume, units.size)}`}
+          summary={`Or ${planName(plan).toLowerCase()}${plan.steps.length > 1 ? '' : ' only'}: ${volumeInWords(plan.volume, units.size)}`}
         >
           <PlanSheet plan={plan} {...rest} />
         </Fold>

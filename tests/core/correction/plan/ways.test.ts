@@ -35,6 +35,21 @@ it('several faces are first where no single one does it, and every single one is
   expect(faces(ways.stopped).sort()).toEqual([...FACES].sort());
 });
 
+it('a face more is worked first only where that takes clearly less', () => {
+  const plans = plansTo(['right', 'bottom', 2]);
+  const [bottom] = plans.single;
+  const both = (volume: number): Plan => {
+    const steps = [...bottom!.steps, ...bottom!.steps];
+    return { ...bottom!, faces: ['bottom', 'right'], steps, volume };
+  };
+  const order = (volume: number) => {
+    const { first, others } = waysOf({ ...plans, best: both(volume) }, 'stock');
+    return faces([first, ...others]);
+  };
+  expect(order(bottom!.volume * 0.995)).toEqual(['bottom', 'bottom,right', 'right']);
+  expect(order(bottom!.volume * 0.98)).toEqual(['bottom,right', 'bottom', 'right']);
+});
+
 it('by time the smallest wedge is first', () => {
   const plans = plansTo(['right', 'bottom', 2]);
   const { first, others } = waysOf(plans, 'time');
