@@ -41,7 +41,7 @@ test('back and forward return to where one was, and a link leads to the top', as
   await expect(name).toHaveValue('Block 17');
   await expect.poll(() => scrolledTo(page)).toBe(0);
   // It comes in turns: at first it is too short.
-  await expect(page.getByRole('link', { name: 'To the part' })).toBeVisible();
+  await expect(page.getByRole('link', { name: 'To the part', exact: true })).toBeVisible();
   await scrollDown(page, 300);
   expect(await scrolledTo(page)).toBe(300);
   await page.goBack();
