@@ -27,8 +27,13 @@ function keysFor(key: string): readonly string[] {
 
 test('no key is smaller than a finger, on either layer', async ({ page }) => {
   await page.goto('/?example');
-  for (const layer of ['Signs and units', 'Digits']) {
-    await page.locator('.keypad').getByRole('button', { name: layer, exact: true }).tap();
+  const key = (name: string) => page.locator('.keypad').getByRole('button', { name, exact: true });
+  for (const [layer, one] of [
+    ['Signs and units', 'thou'],
+    ['Digits', '7'],
+  ] as const) {
+    await key(layer).tap();
+    await expect(key(one)).toBeVisible();
     const small = await page
       .locator('.keypad button')
       .evaluateAll((keys) =>
