@@ -1,5 +1,6 @@
 import { areOpposite, type Face, oppositeFace, pairsAround } from '../core/part/faces';
 import type { PartEntry } from './part-entry';
+import { isUpright } from './place-edges';
 
 /** Two opposite faces to be read with the part standing on `base`. */
 export interface PairToRead {
@@ -43,6 +44,6 @@ export function samePair(a: PairToRead, b: PairToRead): boolean {
 }
 
 /** True where the pair stands upright on its base, so that a comparator can read it. */
-export function isUpright({ faces, base }: PairToRead): boolean {
-  return !faces.includes(base);
+export function isUprightPair({ faces, base }: PairToRead): boolean {
+  return isUpright(faces[0], base);
 }

@@ -1,4 +1,4 @@
-import type { LengthUnit } from '../core/units/length';
+import { sizeUnitOf } from '../core/units/length';
 import { readLengthText } from './length-text';
 import type { ProblemList } from './problems';
 import { isBlank, type TypedLength } from './typed-length';
@@ -37,14 +37,9 @@ export function readLength(
   }
   const { length } = read;
   const refuse = (why: Refusal) =>
-    problems.wrong(field, typeof why === 'string' ? why : why(sizeUnit(typed.unit)));
+    problems.wrong(field, typeof why === 'string' ? why : why(sizeUnitOf(typed.unit)));
   if (length < limits.least) refuse(limits.tooSmall);
   else if (length > limits.most) refuse(limits.tooLarge);
   else return length;
   return undefined;
-}
-
-/** The unit of sizes that goes with a unit of readings. */
-function sizeUnit(unit: LengthUnit): 'mm' | 'in' {
-  return unit === 'µm' || unit === 'mm' ? 'mm' : 'in';
 }

@@ -1,4 +1,4 @@
-import type { LengthUnit } from '../core/units/length';
+import { type LengthUnit, sizeUnitOf } from '../core/units/length';
 import { defaultKit, type KitEntry } from './kit-entry';
 import type { TypedLength } from './typed-length';
 
@@ -13,6 +13,6 @@ const USUAL = defaultKit().indicatorResolution;
  */
 export function isStepInQuestion(kit: KitEntry, reading: LengthUnit): boolean {
   const { text, unit } = kit.indicatorResolution;
-  if (reading === 'µm' || reading === 'mm' || kit.chosen?.indicator !== undefined) return false;
+  if (sizeUnitOf(reading) === 'mm' || kit.chosen?.indicator !== undefined) return false;
   return text === USUAL.text && unit === USUAL.unit;
 }

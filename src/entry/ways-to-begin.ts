@@ -1,6 +1,6 @@
 import { areOpposite } from '../core/part/faces';
 import type { KitEntry } from './kit-entry';
-import { facesToMap, isUpright, type PairToRead, pairsToRead } from './pairs-to-read';
+import { facesToMap, isUprightPair, type PairToRead, pairsToRead } from './pairs-to-read';
 import type { PartEntry } from './part-entry';
 import type { SetupKind } from './setup-entry';
 
@@ -25,7 +25,7 @@ export function waysToBegin(
   const isSquarenessAsked = square.length > 0 || (parallel.length === 0 && maps.length === 0);
   const upright = isSquarenessAsked ? pairsToRead({ datum, requirements: square }) : [];
   return [
-    ...upright.filter(isUpright).map((pair) => ({ kind: 'nose comparator' as const, pair })),
+    ...upright.filter(isUprightPair).map((pair) => ({ kind: 'nose comparator' as const, pair })),
     ...lyingPairs(parallel).map((pair) => ({ kind: thicknessBy(kit), pair })),
     ...maps.map((pair) => ({ kind: 'face map' as const, pair })),
   ];

@@ -1,13 +1,14 @@
 import { useEffect } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
-import { allFindings, isPending } from '../core/inspection/any-finding';
+import { allFindings } from '../core/inspection/any-finding';
+import { isAnyOut } from '../core/inspection/need';
 import { linesOf, type PartEntry } from '../entry/part-entry';
 import { isReady, readPart } from '../entry/read-part';
 import { workOut } from '../state/answers';
 import { inspectionIn, type Link, latestInspection } from '../state/chain';
 import { closePart, reopenPart } from '../state/inspections';
 import { keepWhatIsSaid } from '../state/said';
-import type { InspectionRecord, PartRecord } from '../store/records';
+import type { PartRecord } from '../store/records';
 import { InTurns } from '../widgets/in-turns';
 import { Later } from '../widgets/later';
 import { Page } from '../widgets/page';
@@ -122,14 +123,16 @@ function NextStep({ part, links }: PartOverviewProps) {
   const last = latestInspection(links);
   if (part.closed !== undefined) return <Closed part={part} links={links} closed={part.closed} />;
   const isOpen = last !== undefined && last.closed === undefined;
-  const isOut = last !== undefined && links.at(-1) === last && isAnyOut(part, last);
+  // Nothing has been done since.
+  const isLast = last !== undefined && links.at(-1) === last;
+  const findings = isLast ? allFindings(workOut(last, part.entry).answer) : [];
   return (
     <>
       {last !== undefined && (
         <section class="sheet" aria-labelledby="stands-heading">
           <h2 id="stands-heading">Where it stands</h2>
           <WhereItStands part={part} inspection={last} />
-          {isOut && (
+          {isAnyOut(findings) && (
             <a class="button" href={to.takeOff(part.id, last.id)}>
               What to take off
             </a>
@@ -145,25 +148,14 @@ function NextStep({ part, links }: PartOverviewProps) {
           {last === undefined ? 'Take readings' : 'Measure again'}
         </button>
       )}
-      {last !== undefined && links.at(-1) === last && saysAnything(part, last) && (
+      {/* With nothing fixed there is nothing to close a part with. */}
+      {isLast && findings.some(({ fixed }) => fixed) && (
         <button type="button" class="button" onClick={() => closePart(part, last)}>
           Close the part with these readings
         </button>
       )}
     </>
   );
-}
-
-/** True where the readings find anything outside the drawing. */
-function isAnyOut(part: PartRecord, inspection: InspectionRecord): boolean {
-  return allFindings(workOut(inspection, part.entry).answer).some(
-    (finding) => finding.fixed && !isPending(finding) && finding.verdict === 'out',
-  );
-}
-
-/** True where the readings fix any requirement: with less there is nothing to close a part with. */
-function saysAnything(part: PartRecord, inspection: InspectionRecord): boolean {
-  return allFindings(workOut(inspection, part.entry).answer).some(({ fixed }) => fixed);
 }
 
 interface ClosedProps extends PartOverviewProps {

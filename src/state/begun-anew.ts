@@ -33,5 +33,5 @@ export function takeBackSetAnew(comparator: string): void {
 export function lastBegunAnew(): string {
   const { learnedSince = {}, setAnew = {} } = shop.peek();
   const times = [...Object.values(learnedSince), ...Object.values(setAnew).flat()];
-  return times.reduce((last, time) => (time > last ? time : last), '');
+  return times.sort().at(-1) ?? '';
 }

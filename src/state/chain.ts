@@ -119,8 +119,7 @@ onDeparture((gone) => {
 export function newLink(part: string): ReturnType<typeof newRecord> {
   const base = newRecord();
   const last = chain.peek()?.part === part ? chain.peek()?.links.at(-1) : undefined;
-  const [before = ''] = [last?.made ?? '', lastBegunAnew()].sort().reverse();
-  const made = nowAfter(before);
+  const made = nowAfter([last?.made ?? '', lastBegunAnew()].sort()[1] ?? '');
   return { ...base, made, changed: made };
 }
 

@@ -1,3 +1,4 @@
+import { sizeUnitOf } from '../core/units/length';
 import { partInUnit, setupInUnits } from '../entry/in-units';
 import type { InspectionRecord, PartRecord, ShopUnits } from '../store/records';
 import { convertSetups } from './plate-changes';
@@ -10,8 +11,7 @@ const COUNTERPARTS = { µm: 'tenths', mm: 'thou', tenths: 'µm', thou: 'mm' } as
 /** The units with sizes in `size`; readings go along where both were of one system, for few read them mixed. */
 export function unitsWithSize(units: ShopUnits, size: ShopUnits['size']): ShopUnits {
   const { deviation } = units;
-  const isMetric = deviation === 'µm' || deviation === 'mm';
-  const matched = isMetric === (units.size === 'mm');
+  const matched = sizeUnitOf(deviation) === units.size;
   if (size === units.size || !matched) return { ...units, size };
   return { size, deviation: COUNTERPARTS[deviation] };
 }

@@ -1,3 +1,4 @@
+import { groupedBy } from '../core/grouped-by';
 import { blankPart } from '../entry/part-entry';
 import { writeBackup } from '../exchange/backup/write-backup';
 import { matchHeading } from '../exchange/csv/columns';
@@ -77,13 +78,9 @@ function nameOf(name: string, job: string): string {
 
 /** Parts that readings can go to, by name and job: not the invented one, and none that was removed. */
 function partsByName(): ReadonlyMap<string, readonly PartRecord[]> {
-  const byName = new Map<string, PartRecord[]>();
-  for (const part of parts.peek().values()) {
-    if (part.example || part.removed !== undefined) continue;
-    const name = nameOf(part.entry.name, part.entry.job);
-    byName.set(name, [...(byName.get(name) ?? []), part]);
-  }
-  return byName;
+  const all = [...parts.peek().values()];
+  const own = all.filter(({ example, removed }) => !example && removed === undefined);
+  return groupedBy(own, ({ entry }) => nameOf(entry.name, entry.job));
 }
 
 /** A part of which no more is known than what the table calls it. */

@@ -13,8 +13,13 @@ export function useArrival(title: string, heading: RefObject<HTMLElement | null>
     document.title = title === 'Highedge' ? title : `${title} – Highedge`;
   }, [title]);
   useEffect(() => {
-    const isFree = document.activeElement === null || document.activeElement === document.body;
-    if (shownBefore && isFree) heading.current?.focus({ preventScroll: true });
+    if (shownBefore && isFocusNowhere()) heading.current?.focus({ preventScroll: true });
     shownBefore = true;
   }, [heading]);
+}
+
+/** True while nothing on the page has the focus. */
+export function isFocusNowhere(): boolean {
+  const { activeElement, body } = document;
+  return activeElement === null || activeElement === body;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isUpright, pairsToRead, samePair } from '../../src/entry/pairs-to-read';
+import { isUprightPair, pairsToRead, samePair } from '../../src/entry/pairs-to-read';
 import { asked } from './support/part';
 
 describe('the pairs that a drawing asks to have read', () => {
@@ -43,7 +43,7 @@ describe('the pairs that a drawing asks to have read', () => {
       { faces: ['right', 'left'], base: 'bottom' },
       { faces: ['top', 'bottom'], base: 'bottom' },
     ]);
-    expect(pairs.map(isUpright)).toEqual([true, false]);
+    expect(pairs.map(isUprightPair)).toEqual([true, false]);
   });
 
   it('do not come from a face that is its own datum', () => {

@@ -1,3 +1,4 @@
+import { groupedBy } from '../grouped-by';
 import { type Axis, axesInFace, type Face, outwardNormal } from '../part/faces';
 import { type Kit, kitFor } from '../readings/kit';
 import type {
@@ -52,23 +53,21 @@ const ENOUGH_ON_FACE = 4;
 
 /** The form of every traverse with three heights or more, and of every face read at four places or more. */
 export function formAnswers(readings: readonly Reading[], kit: Kit): readonly FormAnswer[] {
-  const placings = new Map<string, (ColumnReading | OverTheTopReading | FaceMapReading)[]>();
-  for (const reading of readings) {
-    if (
-      reading.kind === 'column' ||
-      reading.kind === 'over the top' ||
-      reading.kind === 'face map'
-    ) {
-      const { leverAngle } = kitFor(reading, kit);
-      const moved = { ...reading, value: leverMovement(reading.value, leverAngle) };
-      placings.set(reading.placing, [...(placings.get(reading.placing) ?? []), moved]);
-    }
-  }
+  const moved = readings.flatMap((reading) => {
+    if (!isOfForm(reading)) return [];
+    const { leverAngle } = kitFor(reading, kit);
+    return [{ ...reading, value: leverMovement(reading.value, leverAngle) }];
+  });
+  const placings = groupedBy(moved, ({ placing }) => placing);
   return [...placings.values()].flatMap((group) => {
     const traverse = group.filter((reading) => reading.kind === 'column');
     const places = group.filter((reading) => reading.kind !== 'column');
     return [...formOfTraverse(traverse), ...formOfPlaces(places)];
   });
+}
+
+function isOfForm(reading: Reading): reading is ColumnReading | OverTheTopReading | FaceMapReading {
+  return ['column', 'over the top', 'face map'].includes(reading.kind);
 }
 
 function formOfTraverse(traverse: readonly ColumnReading[]): readonly FormAnswer[] {

@@ -1,5 +1,5 @@
 import { isWithinDoubt } from '../statistics/coverage';
-import type { AnyFixedFinding } from './any-finding';
+import { type AnyFinding, type AnyFixedFinding, isPending } from './any-finding';
 import type { Finding } from './findings';
 import type { FlatnessFinding } from './flatness';
 
@@ -46,6 +46,13 @@ function wedgeNeed(measured: readonly Extract<Finding, { fixed: true }>[]): Wedg
     return 'within doubt';
   }
   return notIn.some(({ verdict }) => verdict === 'out') ? 'sure' : 'likely';
+}
+
+/** True where any line of the drawing is out, and nothing more is to be worked out of it. */
+export function isAnyOut(findings: readonly AnyFinding[]): boolean {
+  return findings.some(
+    (finding) => finding.fixed && !isPending(finding) && finding.verdict === 'out',
+  );
 }
 
 function isIn({ verdict }: Pick<AnyFixedFinding, 'verdict'>): boolean {

@@ -11,6 +11,11 @@ const MICROMETRES: Readonly<Record<LengthUnit, number>> = {
   in: 25400,
 };
 
+/** The unit of sizes in the system that `unit` is of. */
+export function sizeUnitOf(unit: LengthUnit): 'mm' | 'in' {
+  return unit === 'µm' || unit === 'mm' ? 'mm' : 'in';
+}
+
 /** Length in µm of `value` given in `unit`. */
 export function toMicrometres(value: number, unit: LengthUnit): number {
   return value * MICROMETRES[unit];

@@ -76,9 +76,8 @@ export function rowsOf(
   head: CsvRow | undefined,
   rows: readonly CsvRow[],
 ): readonly CsvRow[] {
-  const nameOf = inspectionNamer(head);
-  const key = keyOf(inspection);
-  return rows.filter((row) => keyOf(nameOf(row)) === key);
+  const find = inspectionFinder(head, [inspection]);
+  return rows.filter((row) => find(row) !== undefined);
 }
 
 /** Tells which of `inspections` a row is of. */

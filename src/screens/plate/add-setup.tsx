@@ -1,5 +1,5 @@
 import { onAllFourSides } from '../../entry/four-sides';
-import { facesToMap, isUpright, type PairToRead, pairsToRead } from '../../entry/pairs-to-read';
+import { facesToMap, isUprightPair, type PairToRead, pairsToRead } from '../../entry/pairs-to-read';
 import type { PartEntry } from '../../entry/part-entry';
 import type { SetupKind } from '../../entry/setup-entry';
 import { addSetups } from '../../state/plate-changes';
@@ -80,7 +80,7 @@ interface WaysOfProps {
 }
 
 function WaysOf({ pair, onAdd }: WaysOfProps) {
-  if (!isUpright(pair)) return <Buttons ways={LYING_WAYS} onAdd={onAdd} />;
+  if (!isUprightPair(pair)) return <Buttons ways={LYING_WAYS} onAdd={onAdd} />;
   return (
     <>
       <Buttons ways={COMMON} onAdd={onAdd} />
@@ -113,5 +113,5 @@ function Buttons({ ways, onAdd }: ButtonsProps) {
 
 function headingOf({ faces: [one, other], base }: PairToRead): string {
   const name = `${faceLabel(one)} and ${other}`;
-  return isUpright({ faces: [one, other], base }) ? `${name}, on the ${base}` : name;
+  return isUprightPair({ faces: [one, other], base }) ? `${name}, on the ${base}` : name;
 }

@@ -2,6 +2,7 @@ import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect } from 'preact/hooks';
 import { fieldToGoBackTo, forgetPlace, notePlace } from '../../state/place-left';
 import type { InspectionRecord } from '../../store/records';
+import { isFocusNowhere } from '../../widgets/arrival';
 import { typeWhatCameEarly } from '../../widgets/gauge-cable';
 import { goBackTo, goToFirstEmpty, isNumberField, labelOf } from '../../widgets/number-fields';
 import { to } from '../paths';
@@ -46,6 +47,5 @@ export function useKeptPlace(
 
 /** True while nobody has gone to anything: the focus is nowhere, or at the heading, where a screen puts it. */
 function isFree(): boolean {
-  const { activeElement: at, body } = document;
-  return at === null || at === body || at instanceof HTMLHeadingElement;
+  return isFocusNowhere() || document.activeElement instanceof HTMLHeadingElement;
 }

@@ -112,7 +112,6 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
   const takeBack = useTakingBack(readings, now.inspection);
   const correction = useRef<HTMLDivElement>(null);
   const goOn = useCallback(() => showPart(correction.current), []);
-  const goToFinish = useCallback(() => goToButton(readings.current, `#${FINISH}`), []);
 
   const second = usePrepared(areThere ? now : undefined, piecesOfAnswer);
   const third = usePrepared(second, piecesOfPlans);
@@ -129,7 +128,7 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
       <div class="plate-part" ref={answer}>
         {useMemo(
           () => second && <AnswerPart {...second} onGoOn={goOn} onFinish={goToFinish} />,
-          [second, goOn, goToFinish],
+          [second, goOn],
         )}
       </div>
       <div class="plate-part" ref={correction} id={TAKE_OFF}>
@@ -160,10 +159,10 @@ function showPart(part: HTMLElement | null): void {
   if (part !== null) goToPart(part);
 }
 
-function goToButton(part: HTMLElement | null, button: string): void {
-  const found = part?.querySelector<HTMLElement>(button);
-  found?.focus({ preventScroll: true });
-  found?.scrollIntoView({ block: 'center' });
+function goToFinish(): void {
+  const button = document.getElementById(FINISH);
+  button?.focus({ preventScroll: true });
+  button?.scrollIntoView({ block: 'center' });
 }
 
 /** Plans take their time: a turn for each piece of them, one for how fast the shop laps, and then one to be drawn. */

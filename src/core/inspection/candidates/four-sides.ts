@@ -1,3 +1,4 @@
+import { groupedBy } from '../../grouped-by';
 import { type Block, depthBehind } from '../../part/block';
 import { type Face, oppositeFace } from '../../part/faces';
 import type { ColumnReading, NoseComparatorReading, Reading } from '../../readings/reading';
@@ -49,12 +50,8 @@ function withColumns(
   readings: readonly Reading[],
   height: number,
 ): readonly Candidate[] {
-  const columns = new Map<string, ColumnReading[]>();
-  for (const traverse of traversesOf(readings)) {
-    const { column, face } = traverse[0]!;
-    if (!faces.includes(face)) continue;
-    columns.set(column, [...(columns.get(column) ?? []), ...traverse]);
-  }
+  const round = traversesOf(readings).filter(([first]) => faces.includes(first!.face));
+  const columns = groupedBy(round.flat(), ({ column }) => column);
   return [...columns].flatMap(([column, own]) => {
     const like = own.filter(({ placing }) => placing === own[0]!.placing);
     if (like.some((reading) => reading.height > height)) return [];
@@ -76,11 +73,8 @@ function withColumns(
 
 /** The readings of each placing of a column that has two heights or more: one alone shows no lean. */
 function traversesOf(readings: readonly Reading[]): readonly (readonly ColumnReading[])[] {
-  const placings = new Map<string, ColumnReading[]>();
-  for (const reading of readings) {
-    if (reading.kind !== 'column') continue;
-    placings.set(reading.placing, [...(placings.get(reading.placing) ?? []), reading]);
-  }
+  const onColumns = readings.filter((reading) => reading.kind === 'column');
+  const placings = groupedBy(onColumns, ({ placing }) => placing);
   return [...placings.values()].filter(({ length }) => length > 1);
 }
 

@@ -1,3 +1,4 @@
+import { groupedBy } from '../../grouped-by';
 import { type Face, oppositeFace } from '../../part/faces';
 import type { ColumnReading, NoseComparatorReading } from '../../readings/reading';
 
@@ -9,11 +10,8 @@ export function missingSides<R extends NoseComparatorReading | ColumnReading>(
   groupOf: (reading: R) => string,
 ): readonly (readonly [R, Face])[] {
   const sides = [face, oppositeFace(face)];
-  const groups = new Map<string, R[]>();
-  for (const reading of readings) {
-    if (reading.base !== base || !sides.includes(reading.face)) continue;
-    groups.set(groupOf(reading), [...(groups.get(groupOf(reading)) ?? []), reading]);
-  }
+  const own = readings.filter((one) => one.base === base && sides.includes(one.face));
+  const groups = groupedBy(own, groupOf);
   return [...groups.values()].flatMap((group) => {
     const missing = sides.filter((side) => group.every((reading) => reading.face !== side));
     const [first] = group;
