@@ -1,6 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { at, DRAWING_WIDTH } from './geometry';
 import './drawings.css';
+import './errors.css';
+import './faces.css';
 
 interface DrawingProps {
   readonly height: number;

@@ -4,6 +4,7 @@ import { type Edge, type Frame, FrameOutline, frameOf, heightUnder } from './fac
 import { at, boldWidth, clamp, drawable } from './geometry';
 import { cellsOf, gridOf, type MapPlace } from './map-cells';
 import { Text } from './text';
+import './face-map.css';
 
 /** What was found at a place. */
 export interface MappedPlace extends MapPlace {

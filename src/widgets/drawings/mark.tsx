@@ -1,4 +1,4 @@
-import './drawings.css';
+import './mark.css';
 
 interface MarkProps {
   /** Width and height, CSS px. */
