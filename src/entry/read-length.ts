@@ -1,7 +1,6 @@
 import { sizeUnitOf } from '../core/units/length';
-import { readLengthText } from './length-text';
 import type { ProblemList } from './problems';
-import { isBlank, type TypedLength } from './typed-length';
+import { isBlank, readTyped, type TypedLength } from './typed-length';
 
 /** Limits of a length in µm, with the words to refuse by. */
 export interface Limits {
@@ -29,7 +28,7 @@ export function readLength(
     if (missing !== undefined) problems.missing(field, missing);
     return undefined;
   }
-  const read = readLengthText(typed.text, typed.unit);
+  const read = readTyped(typed);
   if (read.kind !== 'length') {
     if (read.kind === 'waiting') problems.waiting(field, read.message);
     else problems.wrong(field, read.message);

@@ -1,8 +1,7 @@
 import type { Face } from '../core/part/faces';
 import { fieldKey } from './field-keys';
-import { readLengthText } from './length-text';
 import type { SetupEntry } from './setup-entry';
-import { isBlank, type TypedLength } from './typed-length';
+import { isBlank, readTyped, type TypedLength } from './typed-length';
 
 /** What was read before at the same point. */
 export interface ReadingBefore {
@@ -85,7 +84,7 @@ function pointOf(kind: string, face: Face, other: Face, where: readonly TypedLen
 }
 
 /** A height is the same in whatever way it is typed. */
-function wholeMicrometres({ text, unit }: TypedLength): string {
-  const read = readLengthText(text, unit);
-  return read.kind === 'length' ? read.length.toFixed(0) : text.trim();
+function wholeMicrometres(typed: TypedLength): string {
+  const read = readTyped(typed);
+  return read.kind === 'length' ? read.length.toFixed(0) : typed.text.trim();
 }

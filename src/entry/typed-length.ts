@@ -1,5 +1,5 @@
 import { fromMicrometres, type LengthUnit } from '../core/units/length';
-import { readLengthText } from './length-text';
+import { type LengthTextRead, readLengthText } from './length-text';
 
 /** A length as a person typed it, with the unit that stood beside the field. */
 export interface TypedLength {
@@ -33,8 +33,20 @@ export function inUnit(typed: TypedLength, unit: LengthUnit): TypedLength {
   if (read.kind !== 'length' || read.from === 'own unit') return { text, unit };
   const converted = lengthIn(read.length, unit);
   const back = readLengthText(converted, unit);
-  const isBack = back.kind === 'length' && lengthIn(back.length, own) === text;
-  return { text: converted, unit, ...(!isBack && { from: { text, unit: own } }) };
+  const isSame =
+    back.kind === 'length' &&
+    Math.abs(back.length - read.length) < ROUNDING &&
+    lengthIn(back.length, own) === text;
+  return { text: converted, unit, ...(!isSame && { from: { text, unit: own } }) };
+}
+
+/** Lengths that differ by less are one: µm. */
+const ROUNDING = 1e-8;
+
+/** Reads what was typed: what it is shown as in another unit has fewer digits than it takes to say the same. */
+export function readTyped(typed: TypedLength): LengthTextRead {
+  const { text, unit } = asFirstTyped(typed);
+  return readLengthText(text, unit);
 }
 
 /** What was typed, before any change of units: where the text has been changed since, that is it. */
@@ -46,14 +58,26 @@ function asFirstTyped({ text, unit, from }: TypedLength): TypedLength {
 
 /** A length of `micrometres` as text in `unit`, as it would be typed. */
 export function lengthIn(micrometres: number, unit: LengthUnit): string {
-  return lengthText(fromMicrometres(micrometres, unit), DECIMALS[unit]);
+  const value = fromMicrometres(micrometres, unit);
+  const { usual, most } = DECIMALS[unit];
+  const first = Math.floor(Math.log10(Math.abs(value)));
+  return lengthText(value, Math.min(Math.max(usual, FIGURES - 1 - first), most));
 }
 
+/** Figures that a length has at least, however small it is. */
+const FIGURES = 3;
+
 /**
- * Decimals kept in each unit when converting: to a tenth of a nanometre, and one more in the inch
- * units, so that there and back again gives what was typed.
+ * Decimals that a length is shown with: as a rule those that an instrument has, to a hundredth of a
+ * µm or what comes nearest; at most to a tenth of a nanometre.
  */
-const DECIMALS: Readonly<Record<LengthUnit, number>> = { µm: 4, mm: 7, tenths: 5, thou: 6, in: 9 };
+const DECIMALS: Readonly<Record<LengthUnit, { readonly usual: number; readonly most: number }>> = {
+  µm: { usual: 2, most: 4 },
+  mm: { usual: 5, most: 7 },
+  tenths: { usual: 2, most: 5 },
+  thou: { usual: 3, most: 6 },
+  in: { usual: 6, most: 9 },
+};
 
 /** Decimal text without an exponent and without idle zeros. */
 export function lengthText(value: number, decimals: number): string {

@@ -1,7 +1,6 @@
 import { fromMicrometres } from '../core/units/length';
-import { readLengthText } from '../entry/length-text';
 import type { ReadingBefore } from '../entry/readings-before';
-import { lengthIn, lengthText, type TypedLength } from '../entry/typed-length';
+import { lengthIn, lengthText, readTyped, type TypedLength } from '../entry/typed-length';
 import { withUnit } from './read-as';
 
 const NAMES: Readonly<Record<ReadingBefore['when'], string>> = {
@@ -15,13 +14,14 @@ const DECIMALS = { µm: 2, mm: 5, tenths: 2, thou: 3, in: 6 } as const;
 /** What was read before at the same point, and how far it is from there: 'Last time 41 µm, changed by −3.2'. */
 export function beforeInWords(
   before: ReadingBefore | undefined,
-  { text, unit }: TypedLength,
+  typed: TypedLength,
 ): string | undefined {
   if (before === undefined) return undefined;
-  const then = readLengthText(before.typed.text, before.typed.unit);
+  const { unit } = typed;
+  const then = readTyped(before.typed);
   if (then.kind !== 'length') return undefined;
   const said = `${NAMES[before.when]} ${withUnit(lengthIn(then.length, unit), unit)}`;
-  const now = readLengthText(text, unit);
+  const now = readTyped(typed);
   if (now.kind !== 'length') return said;
   const change = lengthText(fromMicrometres(now.length - then.length, unit), DECIMALS[unit]);
   if (change === '0') return `${said}, now the same`;

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { LENGTH_UNITS, type LengthUnit } from '../../src/core/units/length';
 import { provideArithmetic } from '../../src/entry/arithmetic';
-import { blank, inUnit, isBlank, smallUnit } from '../../src/entry/typed-length';
+import { blank, inUnit, isBlank, readTyped, smallUnit, type TypedLength } from '../../src/entry/typed-length';
 import { withSums } from './support/sums';
 import { inch, micro, mm, tenths } from './support/typed';
 
@@ -18,7 +18,12 @@ function decimalText(count: number, decimals: number): string {
 describe('a length put into another unit', () => {
   it.each([
     [mm('25.4'), 'in', '1'],
-    [mm('60'), 'in', '2.362204724'],
+    [mm('60'), 'in', '2.362205'],
+    [mm('0.001'), 'in', '0.0000394'],
+    [inch('0.4375'), 'mm', '11.1125'],
+    [micro('3'), 'tenths', '1.18'],
+    [micro('0.0254'), 'tenths', '0.01'],
+    [micro('0.03'), 'tenths', '0.0118'],
     [mm('0.005'), 'µm', '5'],
     [mm('0.00254'), 'tenths', '1'],
     [inch('1'), 'mm', '25.4'],
@@ -54,6 +59,18 @@ describe('a length put into another unit', () => {
     const converted = inUnit(mm('30.000'), 'µm');
     expect(converted).toEqual({ text: '30000', unit: 'µm', from: mm('30.000') });
     expect(inUnit({ ...converted, text: '30001' }, 'mm')).toEqual(mm('30.001'));
+  });
+
+  it('is as long as what was typed, though it is shown shorter', () => {
+    const converted = inUnit(mm('50'), 'in');
+    expect(converted).toEqual({ text: '1.968504', unit: 'in', from: mm('50') });
+    expect(readTyped(converted)).toEqual(readTyped(mm('50')));
+    expect(readTyped(inch('1.968504'))).not.toEqual(readTyped(mm('50')));
+  });
+
+  it('keeps what was typed where it is a little other than what is shown', () => {
+    const typed = inch('1.968504');
+    expect(inUnit(typed, 'mm')).toEqual({ text: '50', unit: 'mm', from: typed });
   });
 
   it('is left as typed where it is in that unit already', () => {
@@ -100,6 +117,13 @@ const TYPED = { µm: 4, mm: 7, tenths: 2, thou: 3, in: 6 } as const satisfies Re
   LengthUnit,
   number
 >;
+
+/** µm */
+function lengthOf(typed: TypedLength): number {
+  const read = readTyped(typed);
+  return read.kind === 'length' ? read.length : Number.NaN;
+}
+
 describe.each(UNITS)('a length typed in %s', (unit) => {
   it.each(UNITS)('is the same again after it was in %s', (between) => {
     // Up to 3 m or 120 inches.
@@ -109,6 +133,7 @@ describe.each(UNITS)('a length typed in %s', (unit) => {
       fc.property(fc.oneof(steps, fc.integer({ min: -999, max: 999 })), (count) => {
         const typed = { text: decimalText(count, TYPED[unit]), unit };
         expect(inUnit(inUnit(typed, between), unit)).toEqual(typed);
+        expect(lengthOf(inUnit(typed, between))).toBeCloseTo(lengthOf(typed), 7);
       }),
     );
   });

@@ -10,7 +10,7 @@ describe('what a text is read as', () => {
     expect(readAs(micro('0.2 thou'))).toBe('= 5.08 µm');
     expect(readAs(micro('20+1.5'))).toBe('= 21.5 µm');
     expect(readAs(tenths('-5.08 µm'))).toBe('= −2 tenths');
-    expect(readAs(mm('1/3'))).toBe('= 0.3333333 mm');
+    expect(readAs(mm('1/3'))).toBe('= 0.33333 mm');
   });
 
   it('speaks of one tenth', () => {

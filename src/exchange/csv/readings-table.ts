@@ -1,7 +1,6 @@
 import { fromMicrometres, type LengthUnit } from '../../core/units/length';
-import { readLengthText } from '../../entry/length-text';
 import { type ReadingRow, readingRows } from '../../entry/reading-rows';
-import { isBlank, type TypedLength } from '../../entry/typed-length';
+import { isBlank, readTyped, type TypedLength } from '../../entry/typed-length';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { COLUMN_NAMES, COLUMNS, type Column, headingOf } from './columns';
 import { type Cell, csvHead, csvLines } from './write-csv';
@@ -81,7 +80,7 @@ const DECIMALS = 7;
 /** The number in `unit`; what cannot be read as one stays as it was typed. */
 function lengthCell(typed: TypedLength | undefined, unit: LengthUnit): Cell {
   if (typed === undefined || isBlank(typed)) return '';
-  const read = readLengthText(typed.text, typed.unit);
+  const read = readTyped(typed);
   if (read.kind !== 'length') return typed.text;
   return Number(fromMicrometres(read.length, unit).toFixed(DECIMALS));
 }
