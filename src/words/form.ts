@@ -23,6 +23,12 @@ export function withFormInWords(count: number, zone: Said | undefined, unit: Len
   return `${form} ${width}. ${verdictInWords(zone)}`.replaceAll(' %', NOT_APART);
 }
 
+/** What a figure with form stands on, where its interval is beside it. */
+export function formReadInWords(count: number, { stable }: Pick<SimulatedZone, 'stable'>): string {
+  const interval = stable ? 'the interval is for 95 %' : 'the interval is for about 95 %';
+  return `With the form at the ${count} points read; ${interval}.`.replaceAll(' %', NOT_APART);
+}
+
 /** Shares of a face that are not read and yet no more than rounding. */
 const ROUNDING = 1e-9;
 

@@ -156,8 +156,28 @@ test('the record as a PDF says what was entered and what was found, on either pa
       const [, width, expanded] = /([\d.]+)±([\d.]+)\u03BCm/.exec(told.slice(from)) ?? [];
       expectShown(width, numbers['width (µm)']);
       expectShown(expanded, numbers['expanded uncertainty (µm)']);
+      // With form the figure at the head is the one that the verdict is about.
+      const [, head] = /([\d.]+)\u03BCm,[\d.]+to[\d.]+Withtheform/.exec(told.slice(from)) ?? [];
+      if (numbers['width with form (µm)'] !== '') expectShown(head, numbers['width with form (µm)']);
     }
     for (const said of SAID) expect(all).toContain(plain(said));
+  }
+});
+
+test('wherever a page ends, no heading of a table stands at its foot with fewer than two rows', async ({
+  page,
+}) => {
+  await openLongRecord(page);
+  const paper = page.getByRole('article');
+  for (let above = 0; above < 250; above += 10) {
+    await paper.evaluate((element, millimetres) => {
+      element.style.paddingTop = `${millimetres}mm`;
+    }, above);
+    const pages = await pagesOf(await page.pdf({ format: 'Letter' }));
+    const [first, second] = readingRows(LONG_INSPECTION.setups);
+    const heading = pages.findIndex(({ text }) => text.includes('Readings,asentered'));
+    const rows = [`1${plain(first?.name ?? '')}Column`, `2${plain(second?.name ?? '')}Column`];
+    for (const row of rows) expect(pages[heading]?.text, `${above} mm lower`).toContain(row);
   }
 });
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type FormAnswer, formAnswers } from '../../src/core/inspection/forms';
 import { DEFAULT_KIT } from '../../src/core/readings/kit';
 import type { Reading } from '../../src/core/readings/reading';
-import { spansInWords, withFormInWords } from '../../src/words/form';
+import { formReadInWords, spansInWords, withFormInWords } from '../../src/words/form';
 import { formName, shapeInWords } from '../../src/words/forms';
 
 const line = (values: readonly number[]): readonly Reading[] =>
@@ -87,6 +87,13 @@ describe('the zone with form', () => {
     expect(withFormInWords(9, zone, 'µm')).toBe(
       'With the form at the 9 points read: 3.46 µm (95\u00a0%: 2.10 to 5.04). The chance that it meets the drawing is 98\u00a0%.',
     );
+  });
+
+  it('says what its interval is where the figures stand beside it', () => {
+    expect(formReadInWords(9, zone)).toBe(
+      'With the form at the 9 points read; the interval is for 95\u00a0%.',
+    );
+    expect(formReadInWords(9, { stable: false })).toContain('for about 95');
   });
 
   it('is only about so where the draws did not settle', () => {

@@ -1,10 +1,11 @@
+import type { Found } from '../../core/inspection/found';
 import type { SaidOtherwise } from '../../core/inspection/said';
 import { linesOf, type PartEntry } from '../../entry/part-entry';
 import { methodChange } from '../../state/said';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { requirementName } from '../../words/faces';
-import { withDoubt } from '../../words/numbers';
+import { foundInWords } from '../../words/numbers';
 import { chanceInWords, VERDICT_LABELS } from '../../words/verdicts';
 
 interface MethodChangedProps {
@@ -50,9 +51,18 @@ export function MethodChanged({ inspection, entry }: MethodChangedProps) {
   );
 }
 
+type SaidFound = NonNullable<SaidOtherwise['before']>;
+
+/** The figure that the verdict was about. */
+function figureOf({ value, expanded, withForm }: SaidFound): Found {
+  if (withForm === undefined) return { value, doubt: { expanded } };
+  const { width, low, high } = withForm;
+  return { value: width, doubt: { low, high } };
+}
+
 function inWords(found: SaidOtherwise['before']): string {
   if (found === undefined) return 'not fixed';
-  const { value, expanded, verdict } = found;
-  const width = withDoubt(value, expanded, shop.value.units.deviation);
+  const { verdict } = found;
+  const width = foundInWords(figureOf(found), shop.value.units.deviation);
   return `${width}, ${VERDICT_LABELS[verdict].toLowerCase()}, chance of conformity ${chanceInWords(found)}`;
 }

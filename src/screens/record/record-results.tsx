@@ -5,6 +5,7 @@ import {
   allFindings,
   isPending,
 } from '../../core/inspection/any-finding';
+import { foundOf } from '../../core/inspection/found';
 import { COVERAGE, expanded } from '../../core/statistics/coverage';
 import { coverageFactor } from '../../core/statistics/effective-degrees';
 import { linesOf, type PartEntry } from '../../entry/part-entry';
@@ -15,8 +16,8 @@ import type { InspectionRecord } from '../../store/records';
 import { ControlFrame } from '../../widgets/record/control-frame';
 import { requirementName } from '../../words/faces';
 import { mappedInWords, mapSoFarInWords } from '../../words/flatness';
-import { withFormInWords } from '../../words/form';
-import { degreesInWords, withDoubt } from '../../words/numbers';
+import { formReadInWords, withFormInWords } from '../../words/form';
+import { degreesInWords, foundInWords, withDoubt } from '../../words/numbers';
 import { asTyped } from '../../words/read-as';
 import { factorInWords, noResultInWords } from '../../words/record';
 import { chanceInWords, standsInWords, VERDICT_LABELS } from '../../words/verdicts';
@@ -83,23 +84,21 @@ function Result({ finding, entry }: { readonly finding: AnyFinding; readonly ent
 }
 
 function FixedCells({ finding }: { readonly finding: AnyFixedFinding }) {
-  const { zone, verdict } = finding;
+  const { verdict } = finding;
   const { deviation, size } = shop.value.units;
   const pending = isPending(finding);
+  const found = foundOf(finding);
   return (
     <>
       <td>
-        {withDoubt(zone.width, expanded(zone), deviation)}
+        {foundInWords(found, deviation)}
         {'formPoints' in finding ? (
           <FormFound finding={finding} />
         ) : (
           <small>{mappedInWords(finding, size)}</small>
         )}
       </td>
-      <td>
-        {factorInWords(coverageFactor(COVERAGE, zone.degreesOfFreedom))} (
-        {degreesInWords(zone.degreesOfFreedom)})
-      </td>
+      <td>{'expanded' in found.doubt ? factorOf(finding) : '–'}</td>
       <td>{pending ? '…' : chanceInWords(finding)}</td>
       <td>
         <b>{pending ? '…' : VERDICT_LABELS[verdict]}</b>
@@ -108,15 +107,26 @@ function FixedCells({ finding }: { readonly finding: AnyFixedFinding }) {
   );
 }
 
+/** The factor of the ±, with its degrees of freedom. */
+function factorOf({ zone: { degreesOfFreedom } }: AnyFixedFinding): string {
+  const factor = factorInWords(coverageFactor(COVERAGE, degreesOfFreedom));
+  return `${factor} (${degreesInWords(degreesOfFreedom)})`;
+}
+
 /** What form does to the zone of a plane, and whose word it leans on. */
 function FormFound({ finding }: { readonly finding: FixedFinding }) {
-  const { withForm, formPoints, verdict, assumed } = finding;
+  const { zone, withForm, formPoints, assumed } = finding;
   const { deviation } = shop.value.units;
+  const count = formPoints.length;
   return (
     <>
-      {formPoints.length > 0 && (
+      {count > 0 && withForm === undefined && (
+        <small>{withFormInWords(count, withForm, deviation)}</small>
+      )}
+      {withForm !== undefined && (
         <small>
-          {withFormInWords(formPoints.length, withForm && { ...withForm, verdict }, deviation)}
+          {formReadInWords(count, withForm)} Its plane by itself:{' '}
+          {withDoubt(zone.width, expanded(zone), deviation)}, k (ν) {factorOf(finding)}.
         </small>
       )}
       {assumed && <small>Leans on the faces being taken as parallel.</small>}
