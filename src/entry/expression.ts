@@ -36,8 +36,9 @@ const SIGNS: Readonly<Record<string, string>> = {
   '÷': '/',
 };
 
-/** A number, a sign or bracket, or a word. */
-const TOKEN = /\s*(?:(?<number>\d+[.,]?\d*|[.,]\d+)|(?<sign>[-+*/()−–×·÷])|(?<word>\p{L}+|["″]))/uy;
+/** A whole number with a fraction, '2 1/2', a number, a sign or bracket, or a word. */
+const TOKEN =
+  /\s*(?:(?<mixed>\d+\s+\d+\/\d+(?![\d.,]))|(?<number>\d+[.,]?\d*|[.,]\d+)|(?<sign>[-+*/()−–×·÷])|(?<word>\p{L}+|["″]))/uy;
 
 /** More than this is no reading any more. */
 const MOST_CHARACTERS = 40;
@@ -50,7 +51,8 @@ export type ExpressionChecked =
 
 /**
  * Lets nothing pass but numbers, + − × / ( ) and units of length: no names, functions or
- * assignments. Units are written by their names in `UNIT_WORTHS`, numbers with a decimal point.
+ * assignments. Units are written by their names in `UNIT_WORTHS`, numbers with a decimal point, and
+ * a whole number with a fraction, as inches are, as their sum.
  */
 export function checkExpression(text: string): ExpressionChecked {
   const trimmed = text.trim();
@@ -79,21 +81,35 @@ type Part =
   | { readonly ok: false; readonly message: string };
 
 function partOf(token: Readonly<Record<string, string | undefined>>, before: Kind): Part {
-  const { number, sign, word } = token;
+  const { mixed, number, sign, word } = token;
   if (sign !== undefined) {
     if (sign === '(' && before !== 'sign') return refuse('Before a bracket: + − × or /');
     return { ok: true, kind: sign === ')' ? 'value' : 'sign', text: SIGNS[sign] ?? sign };
   }
-  if (number !== undefined) {
+  if (mixed !== undefined || number !== undefined) {
     if (before !== 'sign') return refuse('Between two numbers: + − × or /');
-    if (number.length > MOST_DIGITS) return refuse('Too many digits');
-    const [whole, fraction] = number.split(/[.,]/);
-    return { ok: true, kind: 'value', text: `${whole || '0'}.${fraction || '0'}` };
+    return mixed === undefined ? numberPart(number ?? '') : mixedPart(mixed);
   }
   const unit = UNITS[(word ?? '').toLowerCase()];
   if (unit === undefined) return refuse(`“${word}” is no unit: µm, mm, tenths, thou or in`);
   if (before !== 'value') return refuse(`A number is missing before “${word}”`);
   return { ok: true, kind: 'unit', text: unit };
+}
+
+function numberPart(number: string): Part {
+  if (number.length > MOST_DIGITS) return refuse('Too many digits');
+  const [whole, fraction] = number.split(/[.,]/);
+  return { ok: true, kind: 'value', text: `${whole || '0'}.${fraction || '0'}` };
+}
+
+/** '2 1/2': a whole number and what is left of the next one. */
+function mixedPart(mixed: string): Part {
+  const [whole = '', top = '', bottom = ''] = mixed.split(/\s+|\//);
+  if (mixed.length > MOST_DIGITS) return refuse('Too many digits');
+  if (Number(top) >= Number(bottom)) {
+    return refuse('After a whole number, a fraction less than 1: 2 1/2');
+  }
+  return { ok: true, kind: 'value', text: `(${whole}.0 + ${top}.0 / ${bottom}.0)` };
 }
 
 function refuse(message: string) {

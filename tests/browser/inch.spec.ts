@@ -13,7 +13,7 @@ test('a block in inches is read with a column from the first sheet to the record
   await expect(page.getByRole('button', { name: 'Units: in and tenths. Change' })).toBeVisible();
   await press(page.getByRole('button', { name: 'Done' }));
   await type(page, 'Name', 'Column block');
-  await type(page, 'X, left to right', '2.5');
+  await type(page, 'X, left to right', '2 1/2');
   await type(page, 'Y, front to back', '1.5');
   await type(page, 'Z, bottom to top', '3+1/4');
   await press(page.getByRole('button', { name: 'Add a requirement' }));
@@ -21,6 +21,7 @@ test('a block in inches is read with a column from the first sheet to the record
   await press(page.getByRole('link', { name: 'To the part', exact: true }));
   await expect(page.getByText('2.5 × 1.5 × 3.25 in')).toBeVisible();
   await press(page.getByRole('button', { name: 'Take readings' }));
+  await expect(page.getByRole('button', { name: 'I read with a column' })).toBeInViewport();
   await press(page.getByRole('button', { name: 'I read with a column' }));
   await expect(page.getByRole('textbox', { name: 'Height 1 above the plate' })).toBeFocused();
   await type(page, 'Height 1 above the plate', '0.5');

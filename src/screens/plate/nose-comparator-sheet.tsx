@@ -88,6 +88,10 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
           disabled={locked}
           onTyped={(indicatorHeight) => setHeight({ indicatorHeight })}
         />
+      </div>
+      {/* Over the keypad while the first field is typed into: who has no comparator need not look for it. */}
+      {props.instead}
+      <div class="columns">
         {placings.map((placing) => (
           <ReadingField
             key={placing.id}

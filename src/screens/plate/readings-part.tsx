@@ -77,15 +77,14 @@ export function ReadingsPart(props: ReadingsPartProps) {
     part.example && isShown(inspection, 'guide')
       ? setups.find(({ kind }) => kind === besideGuide)
       : undefined;
-  const besideOf = (setup: SetupEntry) => {
-    if (setup === guided) return <GuideWhenShown inspection={inspection} worked={worked} />;
-    if (closed !== undefined || !isComparatorUnset(setup)) return null;
-    return (
+  const insteadOf = (setup: SetupEntry) =>
+    setup !== guided &&
+    closed === undefined &&
+    isComparatorUnset(setup) && (
       <button type="button" class="button" onClick={() => readWithColumn(inspection)}>
         I read with a column
       </button>
     );
-  };
   return (
     <div class="plate-part" ref={root}>
       <InTurns onWhole={onWhole}>
@@ -103,7 +102,8 @@ export function ReadingsPart(props: ReadingsPartProps) {
             before={before}
             lastTime={lastTime}
             sides={sidesOf(setup, answer?.sides ?? [])}
-            beside={besideOf(setup)}
+            beside={setup === guided && <GuideWhenShown inspection={inspection} worked={worked} />}
+            instead={insteadOf(setup)}
             locked={closed !== undefined}
             seating={seatingOf(setups, setup)}
             onAgain={

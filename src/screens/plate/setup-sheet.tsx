@@ -20,6 +20,8 @@ export interface SetupSheetProps<S extends SetupEntry> {
   readonly sides: SidesAnswer | undefined;
   /** What is to be said beside the fields for what the instrument shows. */
   readonly beside?: ComponentChildren;
+  /** The way to another instrument, while this one is not set yet. */
+  readonly instead?: ComponentChildren;
   /** True where the readings are finished. */
   readonly locked: boolean;
   /** Given what makes of the setup as it is by then the one to be. */
