@@ -158,7 +158,8 @@ test('the record as a PDF says what was entered and what was found, on either pa
       expectShown(expanded, numbers['expanded uncertainty (µm)']);
       // With form the figure at the head is the one that the verdict is about.
       const [, head] = /([\d.]+)\u03BCm,[\d.]+to[\d.]+Withtheform/.exec(told.slice(from)) ?? [];
-      if (numbers['width with form (µm)'] !== '') expectShown(head, numbers['width with form (µm)']);
+      const withForm = numbers['width with form (µm)'];
+      if (withForm !== '') expectShown(head, withForm);
     }
     for (const said of SAID) expect(all).toContain(plain(said));
   }

@@ -2,7 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { LENGTH_UNITS, type LengthUnit } from '../../src/core/units/length';
 import { provideArithmetic } from '../../src/entry/arithmetic';
-import { blank, inUnit, isBlank, readTyped, smallUnit, type TypedLength } from '../../src/entry/typed-length';
+import {
+  blank,
+  inUnit,
+  isBlank,
+  readTyped,
+  smallUnit,
+  type TypedLength,
+} from '../../src/entry/typed-length';
 import { withSums } from './support/sums';
 import { inch, micro, mm, tenths } from './support/typed';
 
