@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { shop } from '../state/shop';
 import { switchUnits, unitsWithSize } from '../state/switch-units';
 import type { InspectionRecord, PartRecord } from '../store/records';
@@ -47,9 +47,16 @@ export function UnitChoices({ part, inspection }: UnitsProps) {
 /** What stands in the title band: shows the units, and opens the choice of them below. */
 export function useUnitsButton(props: UnitsProps) {
   const [open, setOpen] = useState(false);
+  const opener = useRef<HTMLButtonElement>(null);
+  // The panel goes with the focus in it, which would be nowhere.
+  const close = () => {
+    setOpen(false);
+    opener.current?.focus();
+  };
   const { size, deviation } = shop.value.units;
   const button = (
     <button
+      ref={opener}
       type="button"
       class="band-button"
       aria-expanded={open}
@@ -60,9 +67,15 @@ export function useUnitsButton(props: UnitsProps) {
     </button>
   );
   const panel = open && (
-    <section class="sheet" aria-label="Units">
+    <section
+      class="sheet"
+      aria-label="Units"
+      onKeyDown={({ key }) => {
+        if (key === 'Escape') close();
+      }}
+    >
       <UnitChoices {...props} />
-      <button type="button" class="button" onClick={() => setOpen(false)}>
+      <button type="button" class="button" onClick={close}>
         Done
       </button>
     </section>

@@ -5,17 +5,18 @@ import { useEffect } from 'preact/hooks';
 let shownBefore = false;
 
 /**
- * Says to all where one has come to: the title of the page, and the focus at the heading, unless the
- * screen has put it in a field by itself.
+ * Says to all where one has come to: the title of the page, and the focus at the contents, which are named
+ * by the heading, so that the next Tab leads to the first thing to do; unless the screen has put it in a
+ * field by itself.
  */
-export function useArrival(title: string, heading: RefObject<HTMLElement | null>): void {
+export function useArrival(title: string, contents: RefObject<HTMLElement | null>): void {
   useEffect(() => {
     document.title = title === 'Highedge' ? title : `${title} – Highedge`;
   }, [title]);
   useEffect(() => {
-    if (shownBefore && isFocusNowhere()) heading.current?.focus({ preventScroll: true });
+    if (shownBefore && isFocusNowhere()) contents.current?.focus({ preventScroll: true });
     shownBefore = true;
-  }, [heading]);
+  }, [contents]);
 }
 
 /** True while nothing on the page has the focus. */

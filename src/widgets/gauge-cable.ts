@@ -58,7 +58,7 @@ function takesKeys(target: unknown): boolean {
   return (
     target instanceof HTMLSelectElement ||
     target instanceof HTMLTextAreaElement ||
-    (target instanceof HTMLInputElement && target.type === 'text')
+    (target instanceof HTMLInputElement && ['text', 'search'].includes(target.type))
   );
 }
 

@@ -1,6 +1,7 @@
 import { bringInSight } from './field-in-sight';
+import { goOnAfter } from './going-on';
 
-/** Sent by the last number field when there is no next one to go to. */
+/** Sent by the last number field when there is no next one to go to; cancelled by what leads on itself. */
 export const ENTRY_DONE = 'entry-done';
 
 /** Sent by a number field where the last change is to be taken back. */
@@ -58,7 +59,8 @@ export function goToNext(from: HTMLInputElement): void {
   if (next === undefined) {
     from.blur();
     noteLeft(from);
-    from.dispatchEvent(new CustomEvent(ENTRY_DONE, { bubbles: true }));
+    const done = new CustomEvent(ENTRY_DONE, { bubbles: true, cancelable: true });
+    if (from.dispatchEvent(done)) goOnAfter(from);
   } else {
     focusField(next);
   }

@@ -21,9 +21,8 @@ interface PageProps {
 
 /** The frame of every screen: title band, way back, contents. */
 export function Page({ title, back, side, opened, pinned, beside, wide, children }: PageProps) {
-  const heading = useRef<HTMLHeadingElement>(null);
   const contents = useRef<HTMLElement>(null);
-  useArrival(title, heading);
+  useArrival(title, contents);
   return (
     <div class={pinned ? 'page page-pinned' : 'page'}>
       <button type="button" class="skip" onClick={() => contents.current?.focus()}>
@@ -37,9 +36,7 @@ export function Page({ title, back, side, opened, pinned, beside, wide, children
               <span class="hidden-label">Back to {back.name}</span>
             </a>
           )}
-          <h1 ref={heading} tabIndex={-1}>
-            {title}
-          </h1>
+          <h1 id="title">{title}</h1>
           {side}
         </div>
         {opened && <div class="band-opened">{opened}</div>}
@@ -47,7 +44,12 @@ export function Page({ title, back, side, opened, pinned, beside, wide, children
       </header>
       <div class="page-body">
         {beside}
-        <main ref={contents} tabIndex={-1} class={wide ? 'contents contents-wide' : 'contents'}>
+        <main
+          ref={contents}
+          tabIndex={-1}
+          aria-labelledby="title"
+          class={wide ? 'contents contents-wide' : 'contents'}
+        >
           {children}
         </main>
       </div>

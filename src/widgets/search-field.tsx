@@ -1,12 +1,16 @@
+import { goOnAfter } from './going-on';
+
 interface SearchFieldProps {
   readonly id: string;
   readonly label: string;
   readonly text: string;
   readonly onText: (text: string) => void;
+  /** Goes to what was found; without it Enter goes on to the next field. */
+  readonly onEnter?: () => void;
 }
 
 /** A field for words to be found, with the browser's own way to empty it. */
-export function SearchField({ id, label, text, onText }: SearchFieldProps) {
+export function SearchField({ id, label, text, onText, onEnter }: SearchFieldProps) {
   return (
     <div class="field field-text">
       <label for={id}>{label}</label>
@@ -18,6 +22,11 @@ export function SearchField({ id, label, text, onText }: SearchFieldProps) {
           enterkeyhint="search"
           value={text}
           onInput={(event) => onText(event.currentTarget.value)}
+          onKeyDown={({ key, isComposing, currentTarget }) => {
+            if (key !== 'Enter' || isComposing) return;
+            if (onEnter === undefined) goOnAfter(currentTarget);
+            else onEnter();
+          }}
         />
       </div>
     </div>

@@ -1,5 +1,6 @@
 import type { Problem } from '../entry/problems';
 import { FieldMessage } from './field-message';
+import { goOnAfter } from './going-on';
 
 interface TextFieldProps {
   readonly id: string;
@@ -12,7 +13,7 @@ interface TextFieldProps {
   readonly onText: (text: string) => void;
 }
 
-/** A field for words. */
+/** A field for words. Enter goes on to the next field, or sends the form that it stands in. */
 export function TextField(props: TextFieldProps) {
   const { id, label, text, problem, suggestions } = props;
   return (
@@ -28,6 +29,10 @@ export function TextField(props: TextFieldProps) {
           list={suggestions && `${id}-list`}
           aria-describedby={problem === undefined ? undefined : `${id}-message`}
           onInput={(event) => props.onText(event.currentTarget.value)}
+          enterkeyhint="next"
+          onKeyDown={({ key, isComposing, currentTarget: field }) => {
+            if (key === 'Enter' && !isComposing && field.form === null) goOnAfter(field);
+          }}
         />
       </div>
       {suggestions && (

@@ -152,7 +152,7 @@ test('the answer is read out once it has settled, not with every digit', async (
   await expect(status).toHaveAttribute('data-told', '1');
 });
 
-test('with the keyboard one skips the band, and arrives at the heading of each screen', async ({
+test('with the keyboard one skips the band, and arrives at the contents of each screen, named by its heading', async ({
   page,
 }) => {
   await page.goto('/');
@@ -165,6 +165,6 @@ test('with the keyboard one skips the band, and arrives at the heading of each s
   await page.keyboard.press('Tab');
   await expect(page.getByRole('button', { name: 'New part' })).toBeFocused();
   await page.keyboard.press('Enter');
-  await expect(page.getByRole('heading', { level: 1 })).toBeFocused();
+  await expect(page.getByRole('main', { name: 'New part' })).toBeFocused();
   await expect(page).toHaveTitle('New part – Highedge');
 });

@@ -1,5 +1,5 @@
 import { computed, signal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { DEFAULT_LEVEL } from '../../core/verdict/conformity';
 import {
   type Asked,
@@ -52,6 +52,7 @@ export function PartList() {
     asked.value = { ...asked.value, ...changed };
     pages.value = 1;
   };
+  const cards = useRef<HTMLUListElement>(null);
   const { words, state, shelf } = asked.value;
   const shown = found.value.slice(0, pages.value * PAGE);
   const isOnlyBench = [...parts.value.values()].every((part) => shelfOf(part) === 'bench');
@@ -66,6 +67,7 @@ export function PartList() {
             label="Find by name, job, material or date"
             text={words}
             onText={(text) => ask({ words: text })}
+            onEnter={() => cards.current?.querySelector('a')?.focus()}
           />
           <Choice
             name="find-state"
@@ -90,7 +92,7 @@ export function PartList() {
           ? 'No such part.'
           : countInWords(shown.length, found.value.length)}
       </p>
-      <ul class="cards">
+      <ul ref={cards} class="cards">
         {cardsOf(shown.slice(0, IN_SIGHT))}
         <Later turns={1}>{cardsOf(shown.slice(IN_SIGHT))}</Later>
       </ul>

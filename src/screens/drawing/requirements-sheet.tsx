@@ -72,7 +72,12 @@ export function RequirementsSheet({ entry, problems, onChange }: RequirementsShe
       ))}
       <FlatnessFields entry={entry} problems={problems} onChange={onChange} />
       <div class="row">
-        <button type="button" class="button" onClick={add}>
+        <button
+          type="button"
+          class="button"
+          data-leads-on={requirements.length + flatness.length === 0 ? '' : undefined}
+          onClick={add}
+        >
           Add a requirement
         </button>
         <button type="button" class="button" onClick={addFlatness}>

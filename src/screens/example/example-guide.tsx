@@ -45,6 +45,7 @@ function useDoneLeadsTo(section: RefObject<HTMLElement | null>): void {
     const setup = section.current?.closest('.setup');
     const lead = (event: Event) => {
       event.stopPropagation();
+      event.preventDefault();
       section.current?.scrollIntoView();
     };
     setup?.addEventListener(ENTRY_DONE, lead);

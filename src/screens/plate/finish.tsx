@@ -41,7 +41,14 @@ export function Finish({ part, inspection, canFinish }: FinishProps) {
   return (
     <>
       <TextField id="who" label="Measured by" text={who.value} onText={setWho} />
-      <button id={FINISH} type="button" class="button" disabled={!canFinish} onClick={finish}>
+      <button
+        id={FINISH}
+        type="button"
+        class="button"
+        data-leads-on
+        disabled={!canFinish}
+        onClick={finish}
+      >
         Finish these readings
       </button>
       {!canFinish && (

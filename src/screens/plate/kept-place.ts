@@ -45,7 +45,7 @@ export function useKeptPlace(
   }, [closed, address]);
 }
 
-/** True while nobody has gone to anything: the focus is nowhere, or at the heading, where a screen puts it. */
+/** True while nobody has gone to anything: the focus is nowhere, or at the contents, where a screen puts it. */
 function isFree(): boolean {
-  return isFocusNowhere() || document.activeElement instanceof HTMLHeadingElement;
+  return isFocusNowhere() || document.activeElement?.matches('main') === true;
 }

@@ -102,8 +102,12 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
   useEffect(() => {
     const root = readings.current;
     if (root === null) return;
-    root.addEventListener(ENTRY_DONE, onDone);
-    return () => root.removeEventListener(ENTRY_DONE, onDone);
+    const lead = (event: Event) => {
+      event.preventDefault();
+      onDone();
+    };
+    root.addEventListener(ENTRY_DONE, lead);
+    return () => root.removeEventListener(ENTRY_DONE, lead);
   }, [onDone]);
   const [isWhole, setWhole] = useState(false);
   useKeptPlace(readings, now.inspection, isWhole);

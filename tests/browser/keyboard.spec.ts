@@ -1,0 +1,74 @@
+import { expect, type Locator, type Page, test } from '@playwright/test';
+
+// At a desk, where the parts stand beside the one at hand, and with the keyboard alone.
+test.use({ viewport: { width: 1440, height: 900 }, hasTouch: false, isMobile: false });
+
+const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
+
+/** Types into what has the focus, once that is `field`, and goes on with Enter. */
+async function fill(page: Page, target: Locator, text: string): Promise<void> {
+  await expect(target).toBeFocused();
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+}
+
+/** From the first screen to the contents of a new part. */
+async function beginPart(page: Page): Promise<void> {
+  await page.goto('/');
+  await page.getByRole('button', { name: 'New part' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('main', { name: 'New part' })).toBeFocused();
+}
+
+test('Enter goes through the fields of a new part and on to what the drawing asks', async ({
+  page,
+}) => {
+  await beginPart(page);
+  await page.keyboard.press('Tab');
+  await fill(page, field(page, 'Name'), 'Block');
+  await fill(page, field(page, 'Job reference'), 'J-17');
+  await fill(page, page.getByRole('combobox', { name: 'Material' }), 'Steel');
+  await fill(page, field(page, 'X, left to right'), '60');
+  await fill(page, field(page, 'Y, front to back'), '40');
+  await fill(page, field(page, 'Z, bottom to top'), '90');
+  const add = page.getByRole('button', { name: 'Add a requirement' });
+  await expect(add).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('combobox', { name: 'Face', exact: true })).toBeFocused();
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Tab');
+  await expect(field(page, 'Within')).toBeFocused();
+  await page.keyboard.type('0.01');
+  await page.keyboard.press('Tab');
+  await expect(add).toBeFocused();
+});
+
+test('the focus is back at the button of the units once they are chosen', async ({ page }) => {
+  await beginPart(page);
+  const units = page.getByRole('button', { name: /^Units: / });
+  for (const end of ['Enter', 'Escape']) {
+    await units.focus();
+    await page.keyboard.press('Enter');
+    await expect(page.getByRole('region', { name: 'Units' })).toBeVisible();
+    await page.keyboard.press('Tab');
+    await expect(page.getByRole('radio', { name: 'mm' }).first()).toBeFocused();
+    if (end === 'Enter') await page.getByRole('button', { name: 'Done' }).focus();
+    await page.keyboard.press(end);
+    await expect(units).toBeFocused();
+  }
+});
+
+test('what the focus comes to is not hidden under the band', async ({ page }) => {
+  await page.goto('/?example');
+  const main = page.getByRole('main');
+  await expect(field(page, 'Right side')).toBeFocused();
+  await expect(main.getByRole('button', { name: 'Finish these readings' })).toBeAttached();
+  await field(page, 'Measured by').focus();
+  const band = await page.locator('.band').boundingBox();
+  for (let steps = 0; steps < 12; steps += 1) {
+    await page.keyboard.press('Shift+Tab');
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.getBoundingClientRect().top))
+      .toBeGreaterThanOrEqual(band?.height ?? 0);
+  }
+});
