@@ -26,34 +26,39 @@ let registration: ServiceWorkerRegistration | undefined;
 /** True once the newer version runs already, taken into use from another tab. */
 let newVersionInCharge = false;
 
-const letNewVersionTakeOver = registerSW({
-  onOfflineReady: () => {
-    offlineReady.value = true;
-  },
-  onRegisteredSW: (_url, registered) => {
-    registration = registered;
-    // A worker that is active stored everything on an earlier visit.
-    if (registered?.active) offlineReady.value = true;
-  },
-  onNeedRefresh: () => {
-    updateReady.value = true;
-  },
-  // Without this the page would be reloaded, in other tabs too.
-  onNeedReload: () => {
-    newVersionInCharge = true;
-  },
-  onRegisterError: () => {
-    // Private windows and some settings refuse service workers; the app then needs the network.
-    offlineRefused.value = true;
-  },
-});
+let letNewVersionTakeOver: (() => Promise<void>) | undefined;
+
+/** Has all of the app stored on this device, or a newer version of it, which is much work for the browser. */
+export function storeForOffline(): void {
+  letNewVersionTakeOver = registerSW({
+    onOfflineReady: () => {
+      offlineReady.value = true;
+    },
+    onRegisteredSW: (_url, registered) => {
+      registration = registered;
+      // A worker that is active stored everything on an earlier visit.
+      if (registered?.active) offlineReady.value = true;
+    },
+    onNeedRefresh: () => {
+      updateReady.value = true;
+    },
+    // Without this the page would be reloaded, in other tabs too.
+    onNeedReload: () => {
+      newVersionInCharge = true;
+    },
+    onRegisterError: () => {
+      // Private windows and some settings refuse service workers; the app then needs the network.
+      offlineRefused.value = true;
+    },
+  });
+}
 
 /** Starts the newer version, which loads the page again: call it only when the user says so. */
 export async function applyUpdate(): Promise<void> {
   if (newVersionInCharge) return location.reload();
   const { serviceWorker } = navigator;
   serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
-  await letNewVersionTakeOver();
+  await letNewVersionTakeOver?.();
 }
 
 /** Looks for a newer version. Offline this finds none, and that is no error. */

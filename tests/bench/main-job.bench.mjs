@@ -14,7 +14,7 @@ import { tasksOfSteps } from './support/tasks.mjs';
 const SLOWDOWN = 4;
 const MOST = 50;
 /** ms that the app has to open, undisturbed. */
-const OPENING = 3000;
+const OPENING = 4000;
 
 /**
  * @param {import('@playwright/test').Page} page
