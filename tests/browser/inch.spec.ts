@@ -47,6 +47,29 @@ test('a block in inches is read with a column from the first sheet to the record
   await expect(paper).not.toContainText('3+1/4');
 });
 
+test('the heights of one pair are those of the other in one tap', async ({ page }) => {
+  await page.goto('/');
+  await press(page.getByRole('button', { name: 'New part' }));
+  await type(page, 'X, left to right', '60');
+  await type(page, 'Y, front to back', '40');
+  await type(page, 'Z, bottom to top', '90');
+  for (let count = 0; count < 3; count++) {
+    await press(page.getByRole('button', { name: 'Add a requirement' }));
+    if (count === 0) await type(page, 'Within', '0.005');
+  }
+  await press(page.getByRole('link', { name: 'To the part', exact: true }));
+  await press(page.getByRole('button', { name: 'Take readings' }));
+  await press(page.getByRole('button', { name: 'I read with a column' }).first());
+  const same = page.getByRole('button', { name: 'Heights as for right and left' });
+  await page.getByRole('textbox', { name: 'Height 1 above the plate' }).first().fill('10');
+  await expect(same).toBeHidden();
+  await page.getByRole('textbox', { name: 'Height 2 above the plate' }).first().fill('80');
+  await press(same);
+  await expect(page.getByRole('textbox', { name: 'Back at 10', exact: true })).toBeFocused();
+  await expect(page.getByRole('textbox', { name: 'Front at 80', exact: true })).toBeVisible();
+  await expect(same).toBeHidden();
+});
+
 test('with the text doubled nothing of a requirement, or of what was found, is out of its sheet', async ({
   page,
 }) => {

@@ -74,6 +74,7 @@ export function ColumnSheet(props: SetupSheetProps<ColumnSetup>) {
           />
         ))}
       </div>
+      {props.instead}
       {!locked && (
         <div class="row">
           <button

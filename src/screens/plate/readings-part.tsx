@@ -2,13 +2,12 @@ import { useRef, useState } from 'preact/hooks';
 import type { SidesAnswer } from '../../core/inspection/sides';
 import { isLastSeating, passedOverAgain, seatingOf } from '../../entry/over-face-seatings';
 import { withoutMissing } from '../../entry/problems';
-import { isComparatorUnset } from '../../entry/read-once';
 import { isToRead } from '../../entry/read-with';
 import { readingsBefore } from '../../entry/readings-before';
 import type { SetupEntry } from '../../entry/setup-entry';
 import type { Worked } from '../../state/answers';
 import { facesWorked, inspectionBefore, type Link } from '../../state/chain';
-import { changeSetup, changeSetups, readWithColumn } from '../../state/plate-changes';
+import { changeSetup, changeSetups } from '../../state/plate-changes';
 import { newId } from '../../state/shop';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { InTurns } from '../../widgets/in-turns';
@@ -21,6 +20,7 @@ import { Finish } from './finish';
 import { KitInHand } from './kit-in-hand';
 import { useNewInSight } from './new-in-sight';
 import { BeforeReading, SeatAgain } from './reminders';
+import { SetUpOtherwise } from './set-up-otherwise';
 import { UndoButton } from './undo-button';
 
 interface ReadingsPartProps {
@@ -77,14 +77,6 @@ export function ReadingsPart(props: ReadingsPartProps) {
     part.example && isShown(inspection, 'guide')
       ? setups.find(({ kind }) => kind === besideGuide)
       : undefined;
-  const insteadOf = (setup: SetupEntry) =>
-    setup !== guided &&
-    closed === undefined &&
-    isComparatorUnset(setup) && (
-      <button type="button" class="button" onClick={() => readWithColumn(inspection)}>
-        I read with a column
-      </button>
-    );
   return (
     <div class="plate-part" ref={root}>
       <InTurns onWhole={onWhole}>
@@ -103,7 +95,10 @@ export function ReadingsPart(props: ReadingsPartProps) {
             lastTime={lastTime}
             sides={sidesOf(setup, answer?.sides ?? [])}
             beside={setup === guided && <GuideWhenShown inspection={inspection} worked={worked} />}
-            instead={insteadOf(setup)}
+            instead={
+              closed === undefined &&
+              setup !== guided && <SetUpOtherwise inspection={inspection} setup={setup} />
+            }
             locked={closed !== undefined}
             seating={seatingOf(setups, setup)}
             onAgain={

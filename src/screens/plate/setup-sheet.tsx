@@ -20,7 +20,7 @@ export interface SetupSheetProps<S extends SetupEntry> {
   readonly sides: SidesAnswer | undefined;
   /** What is to be said beside the fields for what the instrument shows. */
   readonly beside?: ComponentChildren;
-  /** The way to another instrument, while this one is not set yet. */
+  /** What may be done in place of typing the heights, while they are empty. */
   readonly instead?: ComponentChildren;
   /** True where the readings are finished. */
   readonly locked: boolean;
