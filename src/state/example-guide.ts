@@ -13,15 +13,24 @@ export const PLAYED = { first: { right: 41, left: 29 }, again: { right: 36, left
 interface Shown {
   readonly right: number | undefined;
   readonly left: number | undefined;
+  /** What the comparator shows on a square side, as the answer has it. */
+  readonly zero: number | undefined;
+}
+
+/** Both sides are read; the zero is undefined where nothing tells whether they are parallel. */
+export interface BothRead {
+  readonly right: number;
+  readonly left: number;
+  readonly zero: number | undefined;
 }
 
 /** Where somebody is who plays the example through. */
 export type GuideStep =
   | { readonly kind: 'first side' }
   | { readonly kind: 'second side'; readonly right: number }
-  | { readonly kind: 'zero falls out'; readonly right: number; readonly left: number }
+  | ({ readonly kind: 'zero falls out' } & BothRead)
   | { readonly kind: 'read again'; readonly micrometer: boolean }
-  | { readonly kind: 'end'; readonly right: number; readonly left: number };
+  | ({ readonly kind: 'end' } & BothRead);
 
 /** The step that the readings have come to. */
 export function guideStep(inspection: InspectionRecord, { answer }: Worked): GuideStep {
@@ -30,17 +39,18 @@ export function guideStep(inspection: InspectionRecord, { answer }: Worked): Gui
     readings.flatMap((reading) =>
       reading.kind === 'nose comparator' && reading.face === face ? [reading.value] : [],
     )[0];
-  const shown = { right: shownOn('right'), left: shownOn('left') };
+  const zero = answer?.comparators.find(({ kind }) => kind === 'zero')?.estimate?.value;
+  const shown = { right: shownOn('right'), left: shownOn('left'), zero };
   return followsWork(inspection) ? stepAfterWork(inspection, shown) : firstStep(shown);
 }
 
-function firstStep({ right, left }: Shown): GuideStep {
+function firstStep({ right, left, zero }: Shown): GuideStep {
   if (right === undefined) return { kind: 'first side' };
   if (left === undefined) return { kind: 'second side', right };
-  return { kind: 'zero falls out', right, left };
+  return { kind: 'zero falls out', right, left, zero };
 }
 
-function stepAfterWork(inspection: InspectionRecord, { right, left }: Shown): GuideStep {
+function stepAfterWork(inspection: InspectionRecord, { right, left, zero }: Shown): GuideStep {
   if (right === undefined || left === undefined) return { kind: 'read again', micrometer: false };
   const micrometers = inspection.setups.filter(
     (setup): setup is MicrometerSetup => setup.kind === 'micrometer',
@@ -48,7 +58,7 @@ function stepAfterWork(inspection: InspectionRecord, { right, left }: Shown): Gu
   const isOpen = micrometers.some(({ places }) =>
     places.some(({ thickness }) => isBlank(thickness)),
   );
-  return isOpen ? { kind: 'read again', micrometer: true } : { kind: 'end', right, left };
+  return isOpen ? { kind: 'read again', micrometer: true } : { kind: 'end', right, left, zero };
 }
 
 function followsWork({ id, part }: InspectionRecord): boolean {

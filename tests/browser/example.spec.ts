@@ -46,6 +46,25 @@ test('the invented part is played through: the zero falls out, the answer stays,
   await expect(page.getByRole('button', { name: 'New part' })).toBeVisible();
 });
 
+test('where the micrometer shows a taper, the guide tells the zero that the answer finds', async ({
+  page,
+}) => {
+  await page.goto('/?example');
+  await type(page, 'Right side', '41');
+  await type(page, 'Left side', '29');
+  await expect(guide(page)).toContainText('found the sides parallel');
+  const thickness = field(page, 'Thickness').last();
+  await thickness.fill('60.003');
+  const zero = page.getByRole('region', { name: 'The comparator itself' });
+  // 3 µm over the 80 mm between the places, half of it over the 74 mm of the comparator: 35 - 1.39.
+  await expect(zero).toContainText('33.61 ±');
+  await expect(guide(page)).toContainText('not the mean of the two, 35.00 µm');
+  await expect(guide(page)).toContainText('it is 33.61 µm');
+  await expect(guide(page).getByRole('img', { name: /zero is 33.61 µm/ })).toBeVisible();
+  await page.getByRole('button', { name: /^Remove Micrometer/ }).click();
+  await expect(guide(page)).toContainText('nothing tells that now');
+});
+
 test('the guide is skipped for good, and no part of one’s own has it', async ({ page }) => {
   await page.goto('/?example');
   await guide(page).getByRole('button', { name: 'Skip this' }).tap();

@@ -1,7 +1,8 @@
 import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { reversal } from '../../core/readings/reversal';
 import type { Worked } from '../../state/answers';
-import { type GuideStep, guideStep, PLAYED } from '../../state/example-guide';
+import { type BothRead, type GuideStep, guideStep, PLAYED } from '../../state/example-guide';
 import { dismiss } from '../../state/plate-changes';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
@@ -65,7 +66,7 @@ function Step({ inspection, step }: StepProps) {
     case 'first side':
       return (
         <p>
-          The comparator is set, and a micrometer has found both sides parallel. Type{' '}
+          The comparator is set, and a micrometer has been over both sides. Type{' '}
           <b>{inWords(PLAYED.first.right)}</b> for the right side.
         </p>
       );
@@ -83,11 +84,10 @@ function Step({ inspection, step }: StepProps) {
     case 'zero falls out':
       return (
         <>
-          <p>
-            <b>The zero falls out.</b> Both have it in them, and what one side leans out the other
-            leans in: their mean is the zero, and half their difference the lean.
-          </p>
-          <TurnTheDial inspection={inspection} right={step.right} left={step.left} />
+          <WhatFallsOut {...step} />
+          {step.zero !== undefined && (
+            <TurnTheDial {...step} inspection={inspection} zero={step.zero} />
+          )}
           <p>Further down stands what to take off. There say ‘I work the bottom’.</p>
         </>
       );
@@ -103,14 +103,51 @@ function Step({ inspection, step }: StepProps) {
         </p>
       );
     case 'end':
-      return <End right={step.right} left={step.left} />;
+      return <End {...step} />;
   }
 }
 
-function End({ right, left }: Pick<Extract<GuideStep, { kind: 'end' }>, 'right' | 'left'>) {
+/** How the zero comes out of two readings: the plain way only where the sides are parallel. */
+function WhatFallsOut({ right, left, zero }: BothRead) {
+  if (zero === undefined) {
+    return (
+      <p>
+        Their mean is the zero only where both sides are parallel, and nothing tells that now: below
+        stands what is missing.
+      </p>
+    );
+  }
+  const { zero: mean } = reversal(right, left);
+  if (inWords(mean) === inWords(zero)) {
+    return (
+      <p>
+        <b>The zero falls out.</b> Both have it in them, and the micrometer found the sides
+        parallel, so what one leans out the other leans in: their mean is the zero, and half their
+        difference the lean.
+      </p>
+    );
+  }
+  return (
+    <p>
+      <b>The zero falls out.</b> It is not the mean of the two, {inWords(mean)}: the micrometer
+      found the sides not parallel. With the taper taken out it is <b>{inWords(zero)}</b>.
+    </p>
+  );
+}
+
+function End({ right, left, zero }: BothRead) {
   return (
     <>
-      <Reversal first={right} second={left} firstName="right" secondName="left" inWords={inWords} />
+      {zero !== undefined && (
+        <Reversal
+          first={right}
+          second={left}
+          found={zero}
+          firstName="right"
+          secondName="left"
+          inWords={inWords}
+        />
+      )}
       <p>
         <b>That is the whole job:</b> read both sides, take the lean off, read again. The zero is
         where it was; the lean is nearly gone.

@@ -10,13 +10,15 @@ interface TurnTheDialProps {
   /** What the two sides showed, µm. */
   readonly right: number;
   readonly left: number;
+  /** The comparator's zero, µm. */
+  readonly zero: number;
 }
 
 /** How far the dial can be turned, either way, µm. */
 const FAR = 20;
 
 /** A dial to turn: both readings go along with it, and what they stand apart stays. */
-export function TurnTheDial({ inspection, right, left }: TurnTheDialProps) {
+export function TurnTheDial({ inspection, right, left, zero }: TurnTheDialProps) {
   const [turned, turn] = useState(0);
   const inWords = (micrometres: number) => deviation(micrometres, shop.value.units.deviation);
   const typeThem = () => {
@@ -28,6 +30,7 @@ export function TurnTheDial({ inspection, right, left }: TurnTheDialProps) {
       <Reversal
         first={right}
         second={left}
+        found={zero}
         turned={turned}
         firstName="right"
         secondName="left"

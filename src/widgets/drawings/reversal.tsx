@@ -9,6 +9,8 @@ interface ReversalProps {
   /** What each side showed, µm; the second is left out while it is still to come. */
   readonly first: number;
   readonly second?: number;
+  /** The comparator's zero where the sides are not parallel, µm: their mean where it is left out. */
+  readonly found?: number;
   /** How far the dial has been turned since: both readings move by it, µm. */
   readonly turned?: number;
   readonly firstName: string;
@@ -24,14 +26,15 @@ const [FIRST, SECOND] = [32, 68];
 /** Either side of the readings, µm: room to turn the dial. */
 const ROOM = 40;
 
-/** Two readings on one scale: their mean is the comparator's zero, and each stands as far off it as its side leans. */
+/** Two readings on one scale: each stands as far off the comparator's zero as its side leans. The zero is their mean where the sides are parallel. */
 export function Reversal(props: ReversalProps) {
-  const { first, second, turned = 0, firstName, secondName, inWords } = props;
-  const least = Math.min(first, second ?? first) - ROOM;
-  const line = numberLine(least, Math.max(first, second ?? first) + ROOM);
+  const { first, second, found, turned = 0, firstName, secondName, inWords } = props;
+  const marked = [first, second ?? first, found ?? first];
+  const line = numberLine(Math.min(...marked) - ROOM, Math.max(...marked) + ROOM);
   if (second === undefined) return <OneReading {...props} line={line} />;
-  const { zero, lean } = reversal(first + turned, second + turned);
-  const label = `${firstName} ${inWords(first + turned)}, ${secondName} ${inWords(second + turned)}: the comparator’s zero is ${inWords(zero)}, the lean ${inWords(lean)}.`;
+  const zero = (found ?? reversal(first, second).zero) + turned;
+  const [lean, otherLean] = [first + turned - zero, second + turned - zero];
+  const label = `${firstName} ${inWords(first + turned)}, ${secondName} ${inWords(second + turned)}: the comparator’s zero is ${inWords(zero)}, the lean ${inWords(lean)} and ${inWords(otherLean)}.`;
   return (
     <Drawing height={HEIGHT} label={label}>
       <Scale line={line} inWords={inWords} />
@@ -45,13 +48,13 @@ export function Reversal(props: ReversalProps) {
         x={line.x(first + turned)}
         y={FIRST}
         texts={[firstName, inWords(lean)]}
-        away={lean < 0 ? -1 : 1}
+        away={lean < otherLean ? -1 : 1}
       />
       <Reading
         x={line.x(second + turned)}
         y={SECOND}
-        texts={[secondName, inWords(-lean)]}
-        away={lean < 0 ? 1 : -1}
+        texts={[secondName, inWords(otherLean)]}
+        away={lean < otherLean ? 1 : -1}
       />
     </Drawing>
   );
