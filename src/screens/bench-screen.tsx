@@ -45,10 +45,11 @@ export function BenchScreen() {
     <Page title="Highedge" side={<KitLink />} wide>
       <InTurns>
         <div class="stack bench-ways">
-          <GoOn />
           <button type="button" class="button button-main button-wide" onClick={begin}>
             New part
           </button>
+          {/* Known once the parts are read, as all below is: above, it would push what is there from under a finger. */}
+          <GoOn />
           {!hasExample && loading.value === 'ready' && (
             <button type="button" class="button button-wide" onClick={() => showExample()}>
               Try it on an invented part
