@@ -11,6 +11,12 @@ export function pairName([one, other]: readonly [Face, Face]): string {
   return `${one} and ${other}`;
 }
 
+/** Sides to be seated and read: 'right and left', 'all four sides', or 'each side' where it is not one pair. */
+export function sidesInWords(sides: readonly [Face, Face] | 'all four' | undefined): string {
+  if (sides === undefined) return 'each side';
+  return sides === 'all four' ? 'all four sides' : pairName(sides);
+}
+
 /** Where on its face the removal is greatest, from the neighbours it grows towards: 'left edge', 'back left corner'. */
 export function highSideName(highSide: readonly Face[]): string {
   const upright = (face: Face) => face === 'top' || face === 'bottom';

@@ -1,6 +1,7 @@
 import { type AnyFinding, type AnyFixedFinding, isPending } from '../core/inspection/any-finding';
 import type { Seatings } from '../core/inspection/seatings';
 import type { Verdict } from '../core/verdict/conformity';
+import { sidesInWords } from './faces';
 import { probabilityInWords, shortOfSureInWords } from './numbers';
 
 /** The verdict as a heading. */
@@ -37,13 +38,16 @@ export function chanceInWords({
     : probabilityInWords(probability);
 }
 
-/** What would settle a verdict that is too close to call. */
-export function seatingsInWords(seatings: Seatings): string {
+/** What would settle a verdict that is too close to call; `sides` as in `sidesInWords`. */
+export function seatingsInWords(
+  seatings: Seatings,
+  sides?: Parameters<typeof sidesInWords>[0],
+): string {
   if (seatings === 'none') {
     return 'So near the limit that twenty seatings more would not settle it, were they to agree with these. A finer instrument or a longer reach may; or bring it further in by what to take off.';
   }
   const times = seatings === 1 ? 'Once more' : `${seatings} times more`;
-  return `${times} lifted, seated and read on each side would likely settle it.`;
+  return `${times} lifted, seated and read on ${sidesInWords(sides)} would likely settle it.`;
 }
 
 /** Where a part stands: '3 of 4 in, 1 out'; what is still being worked out is not told yet. */

@@ -95,6 +95,11 @@ describe('what would settle it', () => {
     );
   });
 
+  it('names the sides that it is about', () => {
+    expect(seatingsInWords(1, ['right', 'left'])).toMatch(/read on right and left would/);
+    expect(seatingsInWords(2, 'all four')).toMatch(/read on all four sides would/);
+  });
+
   it('is another way of reading where no seatings would', () => {
     expect(seatingsInWords('none')).toMatch(/twenty seatings more would not settle it/);
   });

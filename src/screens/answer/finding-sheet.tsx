@@ -1,6 +1,7 @@
 import { isPending } from '../../core/inspection/any-finding';
 import { foundOf, rangeOf } from '../../core/inspection/found';
 import type { PartEntry } from '../../entry/part-entry';
+import { sidesToSeat } from '../../entry/seat-each-again';
 import type { Worked } from '../../state/answers';
 import { shop } from '../../state/shop';
 import type { FixedFinding } from '../../state/zone-form/questions';
@@ -11,6 +12,7 @@ import { Later } from '../../widgets/later';
 import { deviation as shown } from '../../words/numbers';
 import { seatingsInWords, verdictInWords } from '../../words/verdicts';
 import { Help } from '../help/help';
+import { SeatEachAgain } from '../plate/seat-each-again';
 import { AskedFrame } from './asked-frame';
 import { AssumptionWarning } from './assumption-warning';
 import { Chance } from './chance';
@@ -48,7 +50,12 @@ export function FindingSheet({ finding, entry, inspection, worked }: FindingShee
         />
       )}
       {hasForm ? <WithForm finding={finding} /> : <p>{verdictInWords(finding)}</p>}
-      {seatings !== undefined && <p>{seatingsInWords(seatings)}</p>}
+      {seatings !== undefined && (
+        <p>{seatingsInWords(seatings, sidesToSeat(inspection.setups, requirement))}</p>
+      )}
+      {typeof seatings === 'number' && inspection.closed === undefined && (
+        <SeatEachAgain inspection={inspection} asked={requirement} />
+      )}
       {assumed && <AssumptionWarning />}
       {inspection.closed === undefined && (
         <Later turns={1}>

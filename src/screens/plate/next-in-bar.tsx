@@ -1,5 +1,6 @@
 import type { AnyFixedFinding } from '../../core/inspection/any-finding';
 import { expanded } from '../../core/statistics/coverage';
+import { sidesToSeat } from '../../entry/seat-each-again';
 import { adviceOn } from '../../state/advice';
 import type { Worked } from '../../state/answers';
 import { type NextToRead, nextToRead } from '../../state/next-to-read';
@@ -20,7 +21,7 @@ interface NextInBarProps {
 export function NextInBar({ inspection, worked, finding }: NextInBarProps) {
   if (inspection.closed !== undefined) return null;
   const next = nextToRead(inspection, worked);
-  const text = next === undefined ? toSettle(worked, finding) : toRead(next, finding);
+  const text = next === undefined ? toSettle(inspection, worked, finding) : toRead(next, finding);
   return text === undefined ? null : <span class="so-far-next">{text}</span>;
 }
 
@@ -33,11 +34,15 @@ function toRead(next: NextToRead, { requirement, zone }: AnyFixedFinding): strin
 }
 
 /** All is read: what would settle a verdict that cannot be given. */
-function toSettle(worked: Worked, finding: AnyFixedFinding): string | undefined {
-  const { verdict, zone } = finding;
+function toSettle(
+  { setups }: InspectionRecord,
+  worked: Worked,
+  finding: AnyFixedFinding,
+): string | undefined {
+  const { verdict, zone, requirement } = finding;
   if (verdict !== 'too close to call') return undefined;
   if ('seatings' in finding && typeof finding.seatings === 'number') {
-    return seatingsInWords(finding.seatings);
+    return seatingsInWords(finding.seatings, sidesToSeat(setups, requirement));
   }
   const advised = adviceOn(worked)?.next;
   if (advised === undefined) return undefined;
