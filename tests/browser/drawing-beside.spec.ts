@@ -10,6 +10,7 @@ test.use({ contextOptions: { reducedMotion: 'reduce' } });
 test.beforeEach(async ({ page }) => {
   await describePart(page, { name: 'Trial block', size: ['60', '40', '90'], within: '0.005' });
   await page.getByRole('button', { name: 'Take readings' }).tap();
+  await page.getByRole('button', { name: 'Done: before reading' }).tap();
 });
 
 /** Taps the middle of what is drawn beside the field that is being filled: it is in sight already. */

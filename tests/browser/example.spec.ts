@@ -56,11 +56,11 @@ test('where the micrometer shows a taper, the guide tells the zero that the answ
   const thickness = field(page, 'Thickness').last();
   await thickness.fill('60.003');
   const zero = page.getByRole('region', { name: 'The comparator itself' });
-  // 3 µm over the 80 mm between the places, half of it over the 74 mm of the comparator: 35 - 1.39.
-  await expect(zero).toContainText('33.61 ±');
+  // 2 µm over the 80 mm between the places; half the taper over the comparator's 74 mm: 35 - 0.925.
+  await expect(zero).toContainText('34.08 ±');
   await expect(guide(page)).toContainText('not the mean of the two, 35.00 µm');
-  await expect(guide(page)).toContainText('it is 33.61 µm');
-  await expect(guide(page).getByRole('img', { name: /zero is 33.61 µm/ })).toBeVisible();
+  await expect(guide(page)).toContainText('it is 34.08 µm');
+  await expect(guide(page).getByRole('img', { name: /zero is 34.08 µm/ })).toBeVisible();
   await page.getByRole('button', { name: /^Remove Micrometer/ }).click();
   await expect(guide(page)).toContainText('nothing tells that now');
 });

@@ -207,6 +207,7 @@ test('from opening the app to the verdict on a known part: at most 12 taps besid
     .getByRole('button', { name: /Take readings|Measure again|Read again/ })
     .first()
     .tap();
+  await page.getByRole('button', { name: 'Done: before reading' }).tap();
   await tapKeys(page, ['3', '3', 'Next', '3', '2', 'Done']);
   await expect(page.getByRole('heading', { name: 'What they say' })).toBeInViewport();
   await expect(sides(page)).toContainText('0.61 ±'); // 0.5 µm × 90 / 74

@@ -4,17 +4,25 @@ import { fieldToGoBackTo, forgetPlace, notePlace } from '../../state/place-left'
 import type { InspectionRecord } from '../../store/records';
 import { isFocusNowhere } from '../../widgets/arrival';
 import { typeWhatCameEarly } from '../../widgets/gauge-cable';
-import { goBackTo, goToFirstEmpty, isNumberField, labelOf } from '../../widgets/number-fields';
+import {
+  goBackTo,
+  goToFirstEmpty,
+  hasOwnKeypad,
+  isNumberField,
+  labelOf,
+} from '../../widgets/number-fields';
 import { to } from '../paths';
 
 /**
  * Notes in which field somebody is. Goes to the field that was left when the app was closed, or else to
- * the first empty one, once all fields are there: unless somebody has gone on by then.
+ * the first empty one, once all fields are there: unless somebody has gone on by then, or there is
+ * something `toBeSeen` first that the keypad would lie over.
  */
 export function useKeptPlace(
   readings: RefObject<HTMLElement | null>,
   { part, id, closed }: InspectionRecord,
   areThere: boolean,
+  toBeSeen: boolean,
 ): void {
   const address = to.plate(part, id);
   useLayoutEffect(() => {
@@ -35,7 +43,7 @@ export function useKeptPlace(
     if (isFree()) {
       const left = document.getElementById(fieldToGoBackTo(address) ?? '');
       if (isNumberField(left) && root.contains(left)) goBackTo(left);
-      else goToFirstEmpty(root);
+      else if (!(toBeSeen && hasOwnKeypad())) goToFirstEmpty(root);
     }
     typeWhatCameEarly();
   }, [readings, address, areThere]);

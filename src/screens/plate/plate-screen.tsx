@@ -24,6 +24,7 @@ import { CorrectionPart } from '../work/correction-part';
 import { FINISH } from './finish';
 import { useKeptPlace } from './kept-place';
 import { ReadingsPart } from './readings-part';
+import { remindsBefore } from './reminders';
 import { SoFar } from './so-far';
 import { useTakingBack } from './taking-back';
 
@@ -110,7 +111,7 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
     return () => root.removeEventListener(ENTRY_DONE, lead);
   }, [onDone]);
   const [isWhole, setWhole] = useState(false);
-  useKeptPlace(readings, now.inspection, isWhole);
+  useKeptPlace(readings, now.inspection, isWhole, remindsBefore(now.part, now.inspection));
   // Without the part there is nothing to read, or not yet.
   const areThere = isWhole || now.worked.part === undefined;
   const takeBack = useTakingBack(readings, now.inspection);

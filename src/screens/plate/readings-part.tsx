@@ -83,7 +83,7 @@ export function ReadingsPart(props: ReadingsPartProps) {
         <KitInHand inspection={inspection}>
           <UndoButton inspection={inspection} onTakeBack={onTakeBack} />
         </KitInHand>
-        {!part.example && <BeforeReading inspection={inspection} />}
+        <BeforeReading part={part} inspection={inspection} />
         {setups.map((setup, index) => (
           <AnySetupSheet
             key={setup.id}
