@@ -6,9 +6,9 @@ export default defineConfig({
     environment: 'node',
     include: [
       'tests/core/{part,units,readings,zones}/*.test.ts',
-      'tests/core/adjustment/{adjustment,budget,alternatives}.test.ts',
+      'tests/core/adjustment/{adjustment,budget,alternatives,checks,scaled-estimate}.test.ts',
       'tests/core/verdict/{conformity,probability}.test.ts',
-      'tests/core/correction/{removal,press-point,outcome,expected-verdict}.test.ts',
+      'tests/core/correction/{removal,press-point,effects,outcome,expected-verdict}.test.ts',
       'tests/core/inspection/{worked-*,four-sides,reversals,sides,uncertainty,repeats,names}.test.ts',
     ],
     testTimeout: 120_000,

@@ -86,6 +86,57 @@ describe('the outcome of working a face', () => {
     expect(outcomeOf(wedgeOn('bottom', 'x'), [...remeasured].reverse(), BLOCK)).toEqual(outcome);
   });
 
+  it('is not told where one of the slopes that were advised is told by none', () => {
+    const square = (face: 'right' | 'back') => ({
+      requirement: requirement(face, 'bottom'),
+      before: simpleZone(9, 3),
+      after: simpleZone(1, 4),
+    });
+    // Obtuse at both: the bottom is high towards minus x and minus y.
+    const both = leastRemoval(BLOCK, 'bottom', { x: -0.1, y: -0.1 });
+    expect(outcomeOf(both, [square('right')], BLOCK)).toBeUndefined();
+    expect(outcomeOf(both, [square('back')], BLOCK)).toBeUndefined();
+    // Along x 8 · 60/90, along y 8 · 40/90: each from a zone of its own.
+    const outcome = outcomeOf(both, [square('right'), square('back')], BLOCK)!;
+    expectClose(outcome.wedge, (8 * (60 + 40)) / 90);
+    expectClose(outcome.standard, (5 * Math.hypot(60, 40)) / 90);
+  });
+
+  it('knows the doubts of two zones apart by their own degrees of freedom', () => {
+    const square = (face: 'right' | 'back', degreesOfFreedom: number) => {
+      const zone = { ...simpleZone(1, 3), degreesOfFreedom };
+      return { requirement: requirement(face, 'bottom'), before: zone, after: simpleZone(1, 0) };
+    };
+    const both = leastRemoval(BLOCK, 'bottom', { x: 0.1, y: 0.1 });
+    const outcome = outcomeOf(both, [square('right', 4), square('back', 9)], BLOCK)!;
+    // Welch and Satterthwaite (GUM G.4.1): u⁴/(a⁴/4 + b⁴/9) with a = 3·60/90 and b = 3·40/90.
+    const [a, b] = [2, 4 / 3];
+    expectClose(outcome.degreesOfFreedom, Math.hypot(a, b) ** 4 / (a ** 4 / 4 + b ** 4 / 9), {
+      relative: 1e-9,
+    });
+  });
+
+  it('is not told by a taper between faces that were not worked', () => {
+    const taper = [doubleZone([3, 4], [0.5, 0.5]), doubleZone([1, 1], [0.5, 0.5])] as const;
+    for (const face of ['front', 'right'] as const) {
+      const opposite = face === 'front' ? 'back' : 'left';
+      const one = { requirement: requirement(face, opposite), before: taper[0], after: taper[1] };
+      expect(outcomeOf(wedgeOn('bottom', 'x'), [one], BLOCK)).toBeUndefined();
+    }
+  });
+
+  it('is not told where one time has no such part', () => {
+    const parallel = requirement('top', 'bottom');
+    const [double, simple] = [doubleZone([3, 4], [0.5, 0.5]), simpleZone(1, 0.5)];
+    const along = leastRemoval(BLOCK, 'bottom', { y: 0.1 });
+    for (const [before, after] of [
+      [double, simple],
+      [simple, double],
+    ] as const) {
+      expect(outcomeOf(along, [{ requirement: parallel, before, after }], BLOCK)).toBeUndefined();
+    }
+  });
+
   it('is not told by requirements that do not feel the slope', () => {
     const remeasured = [
       {

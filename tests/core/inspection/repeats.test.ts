@@ -5,7 +5,8 @@ import { outOfSquare } from '../../../src/core/part/face-errors';
 import { equationsOf } from '../../../src/core/readings/equations-of';
 import { DEFAULT_KIT, type Kit } from '../../../src/core/readings/kit';
 import type { Reading } from '../../../src/core/readings/reading';
-import { kitForChecks, withObservedSeating } from '../../../src/core/readings/repeats';
+import { farRepeats, kitForChecks, withObservedSeating } from '../../../src/core/readings/repeats';
+import { sitReading } from '../../../src/core/readings/unknowns';
 import { COVERAGE } from '../../../src/core/statistics/coverage';
 import { coverageFactor } from '../../../src/core/statistics/effective-degrees';
 import { T_FACTORS } from '../statistics/reference/t-factors';
@@ -18,6 +19,11 @@ import { BLOCK, partWith } from '../support/worked-block';
 const PART = partWith([]);
 /** µm at the edge of the block, 60 mm away, of a µm on the lever of 74 mm. */
 const AT_EDGE = 60 / 74;
+
+/** A traverse of the right side on a placing of its own. */
+function onPlacing(placing: string, values: Readonly<Record<number, number>>): readonly Reading[] {
+  return traverse('right', values).map((one) => ({ ...one, id: `${placing} ${one.id}`, placing }));
+}
 
 /** A side read once for each value, the block lifted between. */
 function seated(side: 'right' | 'left', values: readonly number[]): readonly Reading[] {
@@ -184,6 +190,64 @@ describe('repeats that are far apart', () => {
     const far = farIn([...right, ...seated('left', [30])]);
     expect(far?.readings).toEqual(right.map(({ id }) => id));
     expectClose(far!.apart, 5 * AT_EDGE);
+  });
+
+  it('are the two furthest apart of all, whichever face they are of and in whatever order', () => {
+    const [near, far] = [seated('right', [34, 39]), seated('left', [36, 30, 34])];
+    for (const readings of [
+      [...near, ...far],
+      [...far, ...near],
+    ]) {
+      expect(farIn(readings)?.readings).toEqual([far[0]!.id, far[1]!.id]);
+      expectClose(farIn(readings)!.apart, 6 * AT_EDGE);
+    }
+    // The first with the last, too.
+    const ends = seated('right', [30, 33, 36]);
+    expect(farIn(ends)?.readings).toEqual([ends[0]!.id, ends[2]!.id]);
+  });
+
+  it('are told of traverses by how their placings sat', () => {
+    // Slopes of 0.1 and 0.3 µm/mm over the depth of 60 mm, the heights typed from the top down too.
+    const readings = [
+      ...onPlacing('first', { 10: 5, 80: 12 }),
+      ...[...onPlacing('second', { 10: 5, 80: 26 })].reverse(),
+    ];
+    const far = farIn(readings);
+    expect(far?.readings).toEqual([sitReading('first'), sitReading('second')]);
+    expectClose(far!.apart, 12);
+  });
+
+  it('are none where traverses are of other heights, or of one height alone', () => {
+    const other = [
+      ...onPlacing('first', { 10: 5, 80: 12 }),
+      ...onPlacing('second', { 10: 5, 70: 26 }),
+    ];
+    expect(farIn(other)).toBeUndefined();
+    const single = [...onPlacing('first', { 10: 5 }), ...onPlacing('second', { 10: 50 })];
+    expect(farIn(single)).toBeUndefined();
+  });
+
+  it('are none where the seating is stated as wide', () => {
+    const wide = { ...DEFAULT_KIT, seating: 5 * AT_EDGE };
+    const readings = [...seated('right', [34, 39]), ...seated('left', [30])];
+    expect(farRepeats(wide, readings, BLOCK)).toBeUndefined();
+  });
+
+  it('are explained by the steps of the readings that were repeated, not of the others', () => {
+    // On the column, 70 mm apart: s of the slope is step/√12/√(2·35²), on a depth of 60 mm.
+    const step = (60 * DEFAULT_KIT.indicatorResolution) / Math.sqrt(12) / Math.hypot(35, 35);
+    const chance = DEFAULT_KIT.seating ** 2 + step ** 2;
+    // Chi-square with 1 degree of freedom: 3.841 at 95 %, in every table; s² of two is half their distance squared.
+    const edge = Math.sqrt(2 * 3.841458821 * chance);
+    const coarse = { ...nose('left', 30), instrument: { indicatorResolution: 50 } };
+    const at = (apart: number) =>
+      farIn([
+        ...onPlacing('first', { 10: 0, 80: 0 }),
+        ...onPlacing('second', { 10: 0, 80: (apart * 70) / 60 }),
+        coarse,
+      ]);
+    expect(at(edge * 0.999)).toBeUndefined();
+    expectClose(at(edge * 1.001)!.apart, edge * 1.001);
   });
 
   it('are none where a step of the indicator explains them, or nothing was repeated', () => {

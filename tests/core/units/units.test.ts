@@ -4,6 +4,7 @@ import {
   fromMicrometres,
   fromMillimetres,
   LENGTH_UNITS,
+  sizeUnitOf,
   toMicrometres,
   toMillimetres,
 } from '../../../src/core/units/length';
@@ -24,6 +25,10 @@ describe('lengths', () => {
     expect(fromMicrometres(micrometres, unit)).toBe(value);
     expectClose(toMillimetres(value, unit), micrometres / 1000);
     expectClose(fromMillimetres(micrometres / 1000, unit), value);
+  });
+
+  it('have a unit of sizes in each system', () => {
+    expect(LENGTH_UNITS.map(sizeUnitOf)).toEqual(['mm', 'mm', 'in', 'in', 'in']);
   });
 
   it('come back as they went', () => {

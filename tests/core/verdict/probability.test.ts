@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { normalBetween } from '../../../src/core/statistics/normal';
 import { probabilityOfConformity } from '../../../src/core/verdict/probability';
+import type { Zone } from '../../../src/core/zones/zone';
+import { T_FACTORS } from '../statistics/reference/t-factors';
 import { expectClose } from '../support/close';
 import { randomFrom } from '../support/random';
 import { doubleZone, simpleZone } from '../support/zones';
@@ -21,6 +23,43 @@ describe('probability that |p| is within the tolerance', () => {
   it('is certain where there is no doubt', () => {
     expect(probabilityOfConformity(simpleZone(4, 0), 5)).toBe(1);
     expect(probabilityOfConformity(simpleZone(-6, 0), 5)).toBe(0);
+  });
+});
+
+describe('probability with few degrees of freedom', () => {
+  const withDegrees = (zone: Zone, degreesOfFreedom: number) => ({ ...zone, degreesOfFreedom });
+
+  it('is that of Student’s distribution, as tables have it (GUM, Table G.2)', () => {
+    for (const [degrees, , , factor95, , factor99] of T_FACTORS) {
+      for (const [factor, probability] of [
+        [factor95, 0.95],
+        [factor99, 0.99],
+      ] as const) {
+        // The factors are printed to 0.01.
+        const t = Number(factor);
+        const at = (size: number) =>
+          probabilityOfConformity(withDegrees(simpleZone(0, 1), degrees), size);
+        expect(at(t - 0.005)).toBeLessThan(probability);
+        expect(at(t + 0.005)).toBeGreaterThan(probability);
+      }
+    }
+  });
+
+  it('of two parts with one certain is that of the other in what is left, none where nothing is', () => {
+    const student = (value: number, within: number) =>
+      probabilityOfConformity(withDegrees(simpleZone(value, 1), 3), within);
+    expectClose(
+      probabilityOfConformity(withDegrees(doubleZone([2, 1], [0, 1]), 3), 5),
+      student(1, 3),
+    );
+    expect(probabilityOfConformity(withDegrees(doubleZone([6, 1], [0, 1]), 3), 5)).toBe(0);
+    expect(probabilityOfConformity(withDegrees(doubleZone([2, 1], [0, 0]), 3), 5)).toBe(1);
+  });
+
+  it('asks for a part', () => {
+    expect(() => probabilityOfConformity({ ...simpleZone(1, 1), parts: [] }, 5)).toThrow(
+      RangeError,
+    );
   });
 });
 
