@@ -8,6 +8,11 @@ export const READING: Limits = {
   most: 5000,
   tooSmall: tooFar,
   tooLarge: tooFar,
+  // What was read in inches and typed as tenths, '0.0004', would pass for nothing.
+  doubted: {
+    than: 0.03,
+    why: (unit) => `Less than a dial shows. Is it in ${unit}? Then type “${unit}” after it`,
+  },
 };
 
 function tooFar(unit: 'mm' | 'in'): string {

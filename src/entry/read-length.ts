@@ -8,6 +8,8 @@ export interface Limits {
   readonly most: number;
   readonly tooSmall: Refusal;
   readonly tooLarge: Refusal;
+  /** A length nearer to 0 than `than`, µm, is taken, and doubted unless it is 0. */
+  readonly doubted?: { readonly than: number; readonly why: Refusal };
 }
 
 /** Words to refuse by: with a length in them, told the unit that a size has beside the field. */
@@ -35,10 +37,14 @@ export function readLength(
     return undefined;
   }
   const { length } = read;
-  const refuse = (why: Refusal) =>
-    problems.wrong(field, typeof why === 'string' ? why : why(sizeUnitOf(typed.unit)));
-  if (length < limits.least) refuse(limits.tooSmall);
-  else if (length > limits.most) refuse(limits.tooLarge);
-  else return length;
-  return undefined;
+  const { least, most, tooSmall, tooLarge, doubted } = limits;
+  const said = (why: Refusal) => (typeof why === 'string' ? why : why(sizeUnitOf(typed.unit)));
+  if (length < least || length > most) {
+    problems.wrong(field, said(length < least ? tooSmall : tooLarge));
+    return undefined;
+  }
+  if (doubted !== undefined && length !== 0 && Math.abs(length) < doubted.than) {
+    problems.doubtful(field, said(doubted.why));
+  }
+  return length;
 }

@@ -18,6 +18,27 @@ const made = (setup: ColumnSetup) =>
   read(setup).readings.map(({ face, height }) => `${face} ${height}`);
 
 describe('a column run up both sides', () => {
+  it.each([
+    ['0.0004', 'tenths', 'in', 'in'],
+    ['-0.0004', 'thou', 'in', 'in'],
+    ['0.004', 'µm', 'mm', 'mm'],
+  ] as const)(
+    '%s in a field of %s is taken, and asked about: it may be %s',
+    (text, reading, size, unit) => {
+      const heights = size === 'in' ? (['0.5', '3'] as const) : (['10', '80'] as const);
+      const { problems, readings } = read(
+        columnSetup({ heights, right: [text, '1'], left: ['0', '0.03'] }, { size, reading }),
+      );
+      expect(readings).toHaveLength(4);
+      expect(problems).toEqual({
+        [fieldKey.traverse('on right', 'low')]: {
+          kind: 'doubtful',
+          message: `Less than a dial shows. Is it in ${unit}? Then type “${unit}” after it`,
+        },
+      });
+    },
+  );
+
   it('gives heights in mm and readings in µm, by placing', () => {
     const shared = { kind: 'column', column: 'column', base: 'bottom' };
     const right = { ...shared, placing: 'on right', face: 'right' };
