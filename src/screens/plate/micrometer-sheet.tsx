@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { fieldKey } from '../../entry/field-keys';
 import { newPlace } from '../../entry/new-setup';
 import { isUpright, placeEdges } from '../../entry/place-edges';
+import { looksLikeThickness } from '../../entry/place-or-thickness';
 import { withoutPlace, withPlace } from '../../entry/places';
 import type { MicrometerPlace, MicrometerSetup } from '../../entry/setup-entry';
 import { takenOver, withThickness } from '../../entry/taken-over';
@@ -94,6 +95,11 @@ function Place(props: PlaceProps) {
       locked={locked}
       // Three tell a plane, where they do not lie on one line.
       asksAcross={setup.places.length > 2}
+      noteOf={(distance) =>
+        looksLikeThickness(distance, setup.faces[0], part.block)
+          ? 'A place, as it stands. Is it a thickness?'
+          : undefined
+      }
       onChange={put}
       onRemove={setup.places.length > 1 ? remove : undefined}
       onFocus={onFocus}

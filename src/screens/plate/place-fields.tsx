@@ -22,6 +22,8 @@ interface PlaceFieldsProps {
   readonly locked: boolean;
   /** True where it matters how far in the place is: by itself the middle is meant. */
   readonly asksAcross?: boolean;
+  /** Said beside either distance, where it looks like something else. */
+  readonly noteOf?: (distance: TypedLength) => string | undefined;
   readonly onChange: (changed: Partial<PlaceEntry>) => void;
   /** Absent where the place must stay. */
   readonly onRemove: (() => void) | undefined;
@@ -34,7 +36,7 @@ interface PlaceFieldsProps {
 export function PlaceFields(props: PlaceFieldsProps) {
   const { place, number, edges, stands, problems, locked, onChange, onRemove, onFocus, children } =
     props;
-  const { asksAcross = false } = props;
+  const { asksAcross = false, noteOf } = props;
   return (
     <fieldset class="stack">
       <legend class="sheet-head">
@@ -55,6 +57,7 @@ export function PlaceFields(props: PlaceFieldsProps) {
           field={fieldKey.up(place.id)}
           label={stands ? `Up from ${edges.up}` : `In from ${edges.up}`}
           typed={place.up}
+          note={noteOf?.(place.up)}
           problems={problems}
           disabled={locked}
           onFocus={onFocus}
@@ -65,6 +68,7 @@ export function PlaceFields(props: PlaceFieldsProps) {
           field={fieldKey.across(place.id)}
           label={`In from ${edges.across}`}
           typed={place.across}
+          note={noteOf?.(place.across)}
           placeholder="middle"
           problems={problems}
           disabled={locked}
