@@ -7,6 +7,8 @@ import { lengthText } from './typed-length';
 export interface TypedRoughness {
   readonly text: string;
   readonly unit: RoughnessUnit;
+  /** What was typed, where the text is that in the other unit. */
+  readonly from?: { readonly text: string; readonly unit: RoughnessUnit };
 }
 
 export type RoughnessUnit = 'µm' | 'µin';
@@ -39,10 +41,28 @@ export function readRoughness(
   return undefined;
 }
 
-/** The same roughness in another unit; what is no number keeps its text. */
+/**
+ * The same roughness in another unit; back in its own it is what was typed, idle zeros too. What is no
+ * number keeps its text.
+ */
 export function roughnessInUnit(typed: TypedRoughness, unit: RoughnessUnit): TypedRoughness {
-  const read = readNumber(typed.text);
-  if (unit === typed.unit || !read.ok) return { ...typed, unit };
-  const value = (read.value * IN_MICROMETRES[typed.unit]) / IN_MICROMETRES[unit];
-  return { text: lengthText(value, 5), unit };
+  if (unit === typed.unit) return typed;
+  const { text, unit: own } = asFirstTyped(typed);
+  if (unit === own) return { text, unit };
+  const converted = converts(text, own, unit);
+  return converted === undefined
+    ? { text, unit }
+    : { text: converted, unit, from: { text, unit: own } };
+}
+
+/** What was typed, before any change of units: where the text has been changed since, that is it. */
+function asFirstTyped({ text, unit, from }: TypedRoughness): TypedRoughness {
+  const stands = from !== undefined && converts(from.text, from.unit, unit) === text;
+  return stands ? from : { text, unit };
+}
+
+function converts(text: string, own: RoughnessUnit, unit: RoughnessUnit): string | undefined {
+  const read = readNumber(text);
+  if (!read.ok) return undefined;
+  return lengthText((read.value * IN_MICROMETRES[own]) / IN_MICROMETRES[unit], 5);
 }

@@ -15,7 +15,12 @@ const flatness = v.strictObject({ id: innerId, face, tolerance: typedLength });
 
 const sizeLimits = v.strictObject({ lower: typedLength, upper: typedLength });
 
-const finish = v.strictObject({ text, unit: v.picklist(['µm', 'µin']) });
+const plainFinish = { text, unit: v.picklist(['µm', 'µin']) };
+
+const finish = v.strictObject({
+  ...plainFinish,
+  from: v.exactOptional(v.strictObject(plainFinish)),
+});
 
 export const partEntry = v.strictObject({
   name: text,

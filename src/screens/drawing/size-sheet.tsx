@@ -52,7 +52,7 @@ export function SizeSheet({ entry, problems, onChange }: SizeSheetProps) {
             text={finish.text}
             unit={finish.unit}
             problem={problems.get(fieldKey.finish())}
-            onText={(text) => onChange({ finish: { ...finish, text } })}
+            onText={(text) => onChange({ finish: { text, unit: finish.unit } })}
           />
         </div>
       </Fold>

@@ -11,6 +11,8 @@ const plainLength = { text, unit: oneOf(LENGTH_UNITS) };
 
 export const typedLength = fields(plainLength, { from: fields(plainLength) });
 
+const plainFinish = { text, unit: oneOf(['µm', 'µin']) };
+
 export const partEntry = fields(
   {
     ...{ name: text, job: text, material: text, datum: face, finished: list(face) },
@@ -20,7 +22,7 @@ export const partEntry = fields(
   {
     sizeLimits: fields({}, forEach(AXES, fields({ lower: typedLength, upper: typedLength }))),
     flatness: list(fields({ id: text, face, tolerance: typedLength })),
-    finish: fields({ text, unit: oneOf(['µm', 'µin']) }),
+    finish: fields(plainFinish, { from: fields(plainFinish) }),
   },
 );
 
