@@ -67,8 +67,10 @@ function roomFor(field: HTMLElement) {
   const drawing = drawingOf(field);
   const stays = drawing !== null && getComputedStyle(drawing).position === 'sticky';
   const top = bandBottom() + (stays ? drawing.getBoundingClientRect().height : 0);
-  const bottom = document.querySelector('.keypad')?.getBoundingClientRect().top ?? innerHeight;
-  return { top, bottom, underDrawing: stays };
+  const keypad = document.querySelector('.keypad')?.getBoundingClientRect();
+  // On a phone that lies on its side the keys are beside the field.
+  const isBelow = keypad !== undefined && keypad.left < field.getBoundingClientRect().right;
+  return { top, bottom: isBelow ? keypad.top : innerHeight, underDrawing: stays };
 }
 
 /** The drawing that `field` belongs to. */
@@ -76,8 +78,9 @@ function drawingOf(field: HTMLElement): HTMLElement | null {
   return field.closest('.setup')?.querySelector<HTMLElement>(':scope > .tap-to-go') ?? null;
 }
 
+/** Where the band ends; the top of the screen where it has gone with the page. */
 function bandBottom(): number {
-  return document.querySelector('.band')?.getBoundingClientRect().bottom ?? 0;
+  return Math.max(0, document.querySelector('.band')?.getBoundingClientRect().bottom ?? 0);
 }
 
 /** The drawing that stays in sight does so under the band, however high that is. */
