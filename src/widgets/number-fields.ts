@@ -7,9 +7,13 @@ export const ENTRY_DONE = 'entry-done';
 /** Sent by a number field where the last change is to be taken back. */
 export const TAKE_BACK = 'take-back';
 
+/** Asked by every field each time it is drawn, and slow to be made. */
+let fingers: MediaQueryList | undefined;
+
 /** True where fingers do the typing: there the app's own keypad stands in for the system's. */
 export function hasOwnKeypad(): boolean {
-  return matchMedia('(pointer: coarse)').matches;
+  fingers ??= matchMedia('(pointer: coarse)');
+  return fingers.matches;
 }
 
 function numberFields(): readonly HTMLInputElement[] {
