@@ -1,6 +1,7 @@
 import type { Face } from '../core/part/faces';
 import { type Asked, kindOf } from '../core/part/requirement';
-import { requirementName, SYMBOLS } from '../words/faces';
+import { requirementName } from '../words/faces';
+import { SYMBOLS } from './requirement-symbols';
 
 interface RequirementFrameProps extends Asked {
   /** The tolerance as it is to be shown. */
@@ -16,9 +17,9 @@ export function RequirementFrame({ face, datum, tolerance, datumA }: Requirement
     <span class="requirement">
       <span class="requirement-name">{requirementName({ face, datum })}</span>
       <span class="frame">
-        <span role="img" aria-label={kind}>
-          {SYMBOLS[kind]}
-        </span>
+        <svg class="frame-symbol" viewBox="0 0 28 24" role="img" aria-label={kind}>
+          <path d={SYMBOLS[kind]} />
+        </svg>
         <span>{tolerance}</span>
         {datum !== undefined && <span>{datum === datumA ? 'A' : datum}</span>}
       </span>

@@ -31,9 +31,6 @@ export function lowSideName(highSide: readonly Face[]): string {
   return highSideName(highSide.map(oppositeFace));
 }
 
-/** ISO 1101 symbols. */
-export const SYMBOLS = { squareness: '⟂', parallelism: '∥', flatness: '⏥' } as const;
-
 const RELATIONS = {
   squareness: 'square to',
   parallelism: 'parallel to',

@@ -1,6 +1,7 @@
 import type { Face } from '../../core/part/faces';
-import { type Asked, kindOf, type RequirementKind } from '../../core/part/requirement';
+import { type Asked, kindOf } from '../../core/part/requirement';
 import { requirementName } from '../../words/faces';
+import { SYMBOLS } from '../requirement-symbols';
 
 interface ControlFrameProps extends Asked {
   /** The tolerance as it is to be shown. */
@@ -12,13 +13,6 @@ const HEIGHT = 24;
 const SYMBOL = 28;
 /** Width of a character of the lettering, about. */
 const CHARACTER = 8.2;
-
-/** Symbols of ISO 1101 (geometrical characteristics) as lines in a square of 28 by 24. */
-const SYMBOLS: Readonly<Record<RequirementKind, string>> = {
-  squareness: 'M14 5V19M6 19H22',
-  parallelism: 'M7 19L13 5M15 19L21 5',
-  flatness: 'M5 18L11 6H23L17 18Z',
-};
 
 /** A requirement as the drawing writes it, in a tolerance frame (ISO 1101) that is a drawing itself. */
 export function ControlFrame({ face, datum, tolerance, datumA }: ControlFrameProps) {
