@@ -2,9 +2,9 @@
 const STOPS =
   'input:not([type="radio"]:not(:checked)), select, textarea, .button-main, [data-leads-on]';
 
-/** Goes on after `field` to the next field of the screen, or to what leads on from there; stays where there is none. */
-export function goOnAfter(field: HTMLElement): void {
-  const stops = [...document.querySelectorAll<HTMLElement>(`main :is(${STOPS})`)];
+/** Goes on after `field` to the next of the `wanted` on the screen: a field, or what leads on from there; stays where there is none. */
+export function goOnAfter(field: HTMLElement, wanted = STOPS): void {
+  const stops = [...document.querySelectorAll<HTMLElement>(`main :is(${wanted})`)];
   const next = stops.find((stop) => follows(stop, field) && isUsable(stop));
   next?.focus();
   if (next instanceof HTMLInputElement) next.select();

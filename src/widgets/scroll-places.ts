@@ -61,7 +61,8 @@ export function isBefore(to: string): boolean {
 export function goToPart(part: HTMLElement): void {
   stop?.();
   part.scrollIntoView({ behavior: 'instant' });
-  // At a desk it stays in sight by itself.
+  // At a desk it stays in sight by itself, and scrolls within itself.
+  part.scrollTo({ top: 0, behavior: 'instant' });
   if (getComputedStyle(part).position !== 'sticky') keepTo(() => topOf(part));
 }
 

@@ -22,9 +22,10 @@ export function SearchField({ id, label, text, onText, onEnter }: SearchFieldPro
           enterkeyhint="search"
           value={text}
           onInput={(event) => onText(event.currentTarget.value)}
-          onKeyDown={({ key, isComposing, currentTarget }) => {
-            if (key !== 'Enter' || isComposing) return;
-            if (onEnter === undefined) goOnAfter(currentTarget);
+          onKeyDown={(event) => {
+            if (event.key !== 'Enter' || event.isComposing) return;
+            event.preventDefault();
+            if (onEnter === undefined) goOnAfter(event.currentTarget);
             else onEnter();
           }}
         />

@@ -30,8 +30,12 @@ export function TextField(props: TextFieldProps) {
           aria-describedby={problem === undefined ? undefined : `${id}-message`}
           onInput={(event) => props.onText(event.currentTarget.value)}
           enterkeyhint="next"
-          onKeyDown={({ key, isComposing, currentTarget: field }) => {
-            if (key === 'Enter' && !isComposing && field.form === null) goOnAfter(field);
+          onKeyDown={(event) => {
+            const { key, isComposing, currentTarget: field } = event;
+            if (key !== 'Enter' || isComposing || field.form !== null) return;
+            // The button that it may lead to is not to take this key for its own.
+            event.preventDefault();
+            goOnAfter(field);
           }}
         />
       </div>

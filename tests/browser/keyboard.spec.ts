@@ -38,7 +38,8 @@ test('Enter goes through the fields of a new part and on to what the drawing ask
   await page.keyboard.press('Tab');
   await page.keyboard.press('Tab');
   await expect(field(page, 'Within')).toBeFocused();
-  await page.keyboard.type('0.01');
+  // Faster would be the cable of a gauge, and Tab the end of its reading.
+  await page.keyboard.type('0.01', { delay: 60 });
   await page.keyboard.press('Tab');
   await expect(add).toBeFocused();
 });
@@ -71,4 +72,54 @@ test('what the focus comes to is not hidden under the band', async ({ page }) =>
       .poll(() => page.evaluate(() => document.activeElement?.getBoundingClientRect().top))
       .toBeGreaterThanOrEqual(band?.height ?? 0);
   }
+});
+
+/** The example with both sides read, the focus where Enter leads from the last of them. */
+async function readExample(page: Page): Promise<void> {
+  await page.goto('/?example');
+  await fill(page, field(page, 'Right side'), '41');
+  await fill(page, field(page, 'Left side'), '29');
+  await expect(page.getByRole('button', { name: 'I work the bottom' }).first()).toBeAttached();
+}
+
+test('from the answer it is a few keys to the work, to Finish and to the record', async ({
+  page,
+}) => {
+  await readExample(page);
+  const answer = page.getByRole('heading', { name: 'What they say' });
+  await answer.focus();
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('button', { name: 'Finish, after the readings' })).toBeFocused();
+  await page.keyboard.press('Tab');
+  const onward = page.getByRole('button', { name: 'What to take off' });
+  await expect(onward).toBeFocused();
+  await expect(onward).toBeInViewport({ ratio: 1 });
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { name: 'What to take off' })).toBeFocused();
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('button', { name: 'To where the work begins' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  const work = page.getByRole('button', { name: 'I work the bottom' }).first();
+  await expect(work).toBeFocused();
+  await expect(work).toBeInViewport({ ratio: 1 });
+  await field(page, 'Measured by').focus();
+  await page.keyboard.press('Enter');
+  // The key only leads there: it is the next one that finishes them.
+  await expect(page.getByRole('button', { name: 'Finish these readings' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('link', { name: 'Record of these readings' })).toBeFocused();
+});
+
+test('an answer that one has scrolled down in is shown from its top again', async ({ page }) => {
+  await readExample(page);
+  const answer = page.getByRole('heading', { name: 'What they say' });
+  await page.getByText('Every reading').focus();
+  await expect(answer).not.toBeInViewport();
+  await page
+    .getByRole('banner')
+    .getByRole('button', { name: /square to bottom/ })
+    .focus();
+  await page.keyboard.press('Enter');
+  await expect(answer).toBeFocused();
+  await expect(answer).toBeInViewport({ ratio: 1 });
 });

@@ -1,7 +1,9 @@
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { closeInspection } from '../../state/inspections';
 import { askToKeep } from '../../state/keeping';
 import { setWho, who } from '../../state/shop-settings';
 import type { InspectionRecord, PartRecord } from '../../store/records';
+import { isFocusNowhere } from '../../widgets/arrival';
 import { TextField } from '../../widgets/text-field';
 import { to } from '../paths';
 import { OpenAgain } from './open-again';
@@ -18,10 +20,21 @@ interface FinishProps {
 
 /** Readings are finished by whoever measured; once they are, where their record is and how to open them again. */
 export function Finish({ part, inspection, canFinish }: FinishProps) {
-  if (inspection.closed !== undefined) {
+  const record = useRef<HTMLAnchorElement>(null);
+  const isClosed = inspection.closed !== undefined;
+  const wasClosed = useRef(isClosed);
+  // The button that finishes goes with the focus on it: one goes on with the record.
+  useLayoutEffect(() => {
+    if (isClosed && !wasClosed.current && isFocusNowhere()) record.current?.focus();
+    wasClosed.current = isClosed;
+  }, [isClosed]);
+  if (isClosed) {
     return (
       <div class="note">
-        Finished. <a href={to.record(part.id, inspection.id)}>Record of these readings</a>{' '}
+        Finished.{' '}
+        <a ref={record} href={to.record(part.id, inspection.id)}>
+          Record of these readings
+        </a>{' '}
         {part.closed === undefined ? (
           <OpenAgain inspection={inspection} />
         ) : (

@@ -49,6 +49,7 @@ export function StepSheet({ step, part, answer, way, onLog, tentative }: StepShe
         <button
           type="button"
           class={tentative ? 'button' : 'button button-main'}
+          data-leads-on
           onClick={() => onLog(step)}
         >
           I work the {face}

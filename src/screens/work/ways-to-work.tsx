@@ -9,6 +9,7 @@ import { typedShare } from '../../state/advice';
 import { shop } from '../../state/shop';
 import { Choice } from '../../widgets/choice';
 import { Fold } from '../../widgets/fold';
+import { goOnAfter } from '../../widgets/going-on';
 import { planName, releasesInWords, stopInWords, volumeInWords } from '../../words/plans';
 import { Cautions } from './cautions';
 import { PlanSheet } from './plan-sheet';
@@ -39,6 +40,15 @@ export function WaysToWork({ plans, ...rest }: WaysToWorkProps) {
     plan.stops.map((stop) => stopInWords(stop, part.block.size, units)).join('; ');
   return (
     <>
+      {rest.onLog !== undefined && first.steps.length > 0 && (
+        <button
+          type="button"
+          class="button for-the-keyboard"
+          onClick={({ currentTarget }) => goOnAfter(currentTarget, '[data-leads-on]')}
+        >
+          To where the work begins
+        </button>
+      )}
       {others.length > 0 && (
         <Choice
           name="plan-order"
