@@ -1,4 +1,5 @@
 import type { EquationCheck } from '../core/adjustment/checks';
+import type { Remedy } from '../core/inspection/candidates/candidate';
 import type { CrownAnswer } from '../core/inspection/crowns';
 import type { NextReading } from '../core/inspection/next-reading';
 import { faceTowards, oppositeFace } from '../core/part/faces';
@@ -86,6 +87,11 @@ export function uncheckedInWords(names: readonly string[]): string {
   return `Nothing checks: ${names.join('; ')}. A slip there would go unseen.`;
 }
 
+/** The reading worth taking next, where there is no room for what it brings. */
+export function surerInWords(remedy: Remedy): string {
+  return `To be surer: ${remedyInWords(remedy)}`;
+}
+
 /** The reading worth taking next, and what it brings. */
 export function nextInWords(
   { remedy, now, then, hasForm }: NextReading,
@@ -94,7 +100,6 @@ export function nextInWords(
 ): string {
   const doubt = (standard: number) =>
     deviationNumber(expanded({ standard, degreesOfFreedom }), unit);
-  const what = remedyInWords(remedy);
   const whose = hasForm ? 'The ± of its plane, form left out, goes' : 'The ± goes';
-  return `To be surer: ${what}. ${whose} from ${doubt(now)} to about ${doubt(then)} ${unit}.`;
+  return `${surerInWords(remedy)}. ${whose} from ${doubt(now)} to about ${doubt(then)} ${unit}.`;
 }

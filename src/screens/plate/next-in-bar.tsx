@@ -6,7 +6,7 @@ import type { Worked } from '../../state/answers';
 import { type NextToRead, nextToRead } from '../../state/next-to-read';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
-import { nextInWords } from '../../words/checks';
+import { surerInWords } from '../../words/checks';
 import { narrowsInWords, nextToReadInWords } from '../../words/next-to-read';
 import { seatingsInWords } from '../../words/verdicts';
 
@@ -39,12 +39,12 @@ function toSettle(
   worked: Worked,
   finding: AnyFixedFinding,
 ): string | undefined {
-  const { verdict, zone, requirement } = finding;
+  const { verdict, requirement } = finding;
   if (verdict !== 'too close to call') return undefined;
   if ('seatings' in finding && typeof finding.seatings === 'number') {
     return seatingsInWords(finding.seatings, sidesToSeat(setups, requirement));
   }
+  // While readings go in, the bar must leave them room.
   const advised = adviceOn(worked)?.next;
-  if (advised === undefined) return undefined;
-  return nextInWords(advised, zone.degreesOfFreedom, shop.value.units.deviation);
+  return advised && surerInWords(advised.remedy);
 }
