@@ -3,7 +3,7 @@ export const STATE_LABELS = {
   'needs work': 'Needs work',
   'too close': 'Too close',
   in: 'In',
-  'not read': 'Not read',
+  'not read': 'No verdict',
 } as const;
 
 /** How many parts are in sight, out of how many: '30 of 5,000 parts', '1 part'. */

@@ -137,3 +137,24 @@ test('a shop that moves over takes all inspections of a table in at once, and ca
   await expect(page.getByRole('link', { name: /Block here/ })).toBeVisible();
   await expect(page.getByRole('link', { name: /New block/ })).toHaveCount(0);
 });
+
+test('headings are asked for in the units in use, and a column is told with its own', async ({
+  page,
+}) => {
+  await describePart(page, { name: 'In inches', size: ['60', '40', '90'], within: '0.005' });
+  await page.getByRole('link', { name: /Readings as a table/ }).tap();
+  const sheet = page.getByRole('region', { name: 'In', exact: true });
+  await expect(sheet).toContainText('height (mm) and reading (µm)');
+  await page.getByRole('button', { name: /^Units/ }).tap();
+  await page.getByText('inch', { exact: true }).tap();
+  await expect(sheet).toContainText('height (in) and reading (tenths)');
+  await page
+    .getByRole('textbox', { name: 'Table of readings' })
+    .fill('face,height (in),reading (tenths)\nright,0.5,1.5\nright,2.5,3\n');
+  const chosen = (label: string) =>
+    page
+      .getByRole('combobox', { name: label })
+      .evaluate((field: HTMLSelectElement) => field.selectedOptions[0]?.text);
+  await expect.poll(() => chosen('height (in)')).toBe('height (in)');
+  expect(await chosen('reading (tenths)')).toBe('reading (tenths)');
+});

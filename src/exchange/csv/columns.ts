@@ -42,10 +42,10 @@ export const COLUMNS = {
 export type Column = keyof typeof COLUMNS;
 export const COLUMN_NAMES = Object.keys(COLUMNS) as readonly Column[];
 
-/** The heading with its unit: 'reading (µm)'. */
-export function headingOf(column: Column): string {
+/** The heading with its unit, as we write it or as a file has it: 'reading (µm)', 'reading (tenths)'. */
+export function headingOf(column: Column, unit?: LengthUnit): string {
   const { heading, ...rest } = COLUMNS[column];
-  return 'unit' in rest ? `${heading} (${rest.unit})` : heading;
+  return 'unit' in rest ? `${heading} (${unit ?? rest.unit})` : heading;
 }
 
 /** A column of a file, and in which unit its numbers are. */

@@ -6,7 +6,7 @@ import { COLUMN_NAMES, COLUMNS, type Column, headingOf } from './columns';
 import { type Cell, csvHead, csvLines } from './write-csv';
 
 /** The headings, with units. */
-export const READING_HEADINGS = COLUMN_NAMES.map(headingOf);
+export const READING_HEADINGS = COLUMN_NAMES.map((name) => headingOf(name));
 
 /** Every reading of the inspections, a row for each, as CSV. Lengths are in the unit of the heading. */
 export function readingsCsv(part: PartRecord, inspections: readonly InspectionRecord[]): string {

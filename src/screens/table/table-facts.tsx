@@ -1,4 +1,4 @@
-import { COLUMN_NAMES, type Column, headingOf } from '../../exchange/csv/columns';
+import { COLUMN_NAMES, type Column, headingOf, type Matched } from '../../exchange/csv/columns';
 import type { TableRead } from '../../state/tables';
 import { SelectField } from '../../widgets/select-field';
 import { BadRows } from './bad-rows';
@@ -8,10 +8,16 @@ interface TableFactsProps {
   readonly onChoose: (index: number, column: Column | 'none') => void;
 }
 
-const OPTIONS: readonly (readonly [Column | 'none', string])[] = [
-  ['none', 'Not used'],
-  ...COLUMN_NAMES.map((column) => [column, headingOf(column)] as const),
-];
+/** What a column may be taken for; what it is taken for is told with the unit that its numbers are in. */
+function optionsFor(matched: Matched | undefined): readonly (readonly [Column | 'none', string])[] {
+  return [
+    ['none', 'Not used'],
+    ...COLUMN_NAMES.map((name) => {
+      const isIt = matched?.column === name;
+      return [name, headingOf(name, isIt ? matched.unit : undefined)] as const;
+    }),
+  ];
+}
 
 /** What each column is taken for, and the rows that cannot be read. */
 export function TableFacts({ table, onChoose }: TableFactsProps) {
@@ -25,7 +31,7 @@ export function TableFacts({ table, onChoose }: TableFactsProps) {
             key={`${index} ${heading}`}
             id={`column-${index}`}
             label={heading.trim() || `Column ${index + 1}`}
-            options={OPTIONS}
+            options={optionsFor(matched)}
             chosen={matched?.column ?? 'none'}
             onChoose={(column) => onChoose(index, column)}
           />

@@ -3,6 +3,7 @@ import { useLocation } from 'preact-iso';
 import { tableText } from '../../exchange/csv/table-text';
 import { FileRefused } from '../../exchange/file-refused';
 import { type OpenedTable, openTable, takeTableForPart } from '../../state/opened-table';
+import { shop } from '../../state/shop';
 import { type Chosen, readTable, type TableRead, takeTable } from '../../state/tables';
 import type { PartRecord } from '../../store/records';
 import { ChooseFile } from '../../widgets/choose-file';
@@ -18,6 +19,7 @@ const SHORT = 100_000;
 
 /** A table of readings in: pasted, or from a file of whatever length. */
 export function TableIn({ part }: { readonly part: PartRecord }) {
+  const { size, deviation } = shop.value.units;
   const [given] = useState(takeTableForPart);
   const isLong = given !== undefined && given.text.length > SHORT;
   const [text, setText] = useState(isLong ? '' : (given?.text ?? ''));
@@ -60,8 +62,8 @@ export function TableIn({ part }: { readonly part: PartRecord }) {
       <h2 id="in-heading">In</h2>
       <p>
         Paste a table of readings from a spreadsheet, or choose a CSV file. The first line has the
-        headings, such as <b>face</b>, <b>nose height (mm)</b>, <b>height (mm)</b> and{' '}
-        <b>reading (µm)</b>.
+        headings, such as <b>face</b>, <b>nose height ({size})</b>, <b>height ({size})</b> and{' '}
+        <b>reading ({deviation})</b>.
       </p>
       <div class="field field-text">
         <label for="table">Table of readings</label>

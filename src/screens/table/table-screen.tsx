@@ -5,6 +5,7 @@ import type { InspectionRecord, PartRecord } from '../../store/records';
 import { Page } from '../../widgets/page';
 import { shareFile } from '../../widgets/share-file';
 import { to } from '../paths';
+import { useUnitsButton } from '../units-button';
 import { WithPart } from '../with-part';
 import { ColumnFacts } from './column-facts';
 import { TableIn } from './table-in';
@@ -15,30 +16,39 @@ export function TableScreen() {
   const { params } = useRoute();
   return (
     <WithPart id={params.part ?? ''}>
-      {(part, links) => (
-        <Page title="Readings as a table" back={{ to: to.part(part.id), name: 'the part' }}>
-          <TablesOut part={part} links={links} />
-          <TableIn part={part} />
-        </Page>
-      )}
+      {(part, links) => <Tables part={part} links={links} />}
     </WithPart>
   );
 }
 
-function TablesOut({
-  part,
-  links,
-}: {
+interface TablesProps {
   readonly part: PartRecord;
   readonly links: readonly Link[];
-}) {
+}
+
+function Tables({ part, links }: TablesProps) {
+  const units = useUnitsButton({ part });
+  return (
+    <Page
+      title="Readings as a table"
+      back={{ to: to.part(part.id), name: 'the part' }}
+      side={units.button}
+      opened={units.panel}
+    >
+      <TablesOut part={part} links={links} />
+      <TableIn part={part} />
+    </Page>
+  );
+}
+
+function TablesOut({ part, links }: TablesProps) {
   const inspections = links.filter((link): link is InspectionRecord => link.kind === 'inspection');
   return (
     <section class="sheet" aria-labelledby="out-heading">
       <h2 id="out-heading">Out</h2>
       <p>
-        CSV for a spreadsheet: a row for each reading or result, units in the headings, a decimal
-        point.
+        CSV for a spreadsheet: a row for each reading or result, in mm and µm as the headings say, a
+        decimal point.
       </p>
       <div class="row">
         <button

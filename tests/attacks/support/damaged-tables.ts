@@ -25,7 +25,9 @@ function cellUnder(name: string): Arbitrary<string> {
 }
 
 /** The usual ones leave the way of reading open: another one would refuse most rows. */
-const USUAL = COLUMN_NAMES.filter((name) => name !== 'way' && name !== 'base').map(headingOf);
+const USUAL = COLUMN_NAMES.filter((name) => name !== 'way' && name !== 'base').map((name) =>
+  headingOf(name),
+);
 
 const heading: Arbitrary<string> = fc.oneof(
   { weight: 12, arbitrary: fc.constantFrom(...USUAL) },
