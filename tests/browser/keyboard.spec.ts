@@ -123,3 +123,18 @@ test('an answer that one has scrolled down in is shown from its top again', asyn
   await expect(answer).toBeFocused();
   await expect(answer).toBeInViewport({ ratio: 1 });
 });
+
+test('a map that is added begins at the choice of its grid, and goes on at its first place', async ({
+  page,
+}) => {
+  await page.goto('/?example');
+  await page.getByText('Form of the right').focus();
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Indicator over the face' }).focus();
+  await page.keyboard.press('Enter');
+  const grid = page.getByRole('button', { name: '2 × 2' });
+  await expect(grid).toBeFocused();
+  await expect(grid).toBeInViewport({ ratio: 1 });
+  await page.keyboard.press('Enter');
+  await expect(field(page, 'Reading at place 1')).toBeFocused();
+});

@@ -3,7 +3,7 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { SetupEntry } from '../../entry/setup-entry';
 import { goToFirstEmpty } from '../../widgets/number-fields';
 
-/** Goes to the first empty field of the sheet that has just been added, or that something was added to. */
+/** Goes to the first empty field of the sheet that has just been added, or that something was added to, or to what brings its fields. */
 export function useNewInSight(
   root: RefObject<HTMLElement | null>,
   setups: readonly SetupEntry[],
@@ -18,6 +18,10 @@ export function useNewInSight(
     if (sheet === undefined) return;
     if (!known.has(setups[grown]?.id ?? '')) sheet.scrollIntoView();
     goToFirstEmpty(sheet);
+    // One that has no fields yet begins with a choice.
+    if (!sheet.contains(document.activeElement)) {
+      sheet.querySelector<HTMLElement>('[data-leads-on]')?.focus({ preventScroll: true });
+    }
   }, [root, setups]);
 }
 

@@ -60,11 +60,12 @@ export function OverFaceSheet(props: OverFaceSheetProps) {
         <fieldset>
           <legend class="soft small">An even grid of places, columns × rows</legend>
           <div class="row">
-            {GRIDS.map((grid) => (
+            {GRIDS.map((grid, index) => (
               <button
                 key={grid.join()}
                 type="button"
                 class="button"
+                data-leads-on={index === 0 && places.length === 0 ? '' : undefined}
                 disabled={places.some(({ reading }) => reading.text !== '')}
                 onClick={() =>
                   onChange((now) => withGrid(now, part, grid, entryUnits.value, newId))
