@@ -68,6 +68,10 @@ test('the file that is handed on shows the same, with nothing loaded and nothing
   expect(file.suggestedFilename()).toMatch(/^Record Example block \(invented\) .*\.html$/);
   const text = await readFile(await file.path(), 'utf8');
   expect(text).not.toMatch(/<script|src=|href=|url\(/);
+  const first = text.slice(0, 1024);
+  for (const meta of ['charset="utf-8"', "default-src 'none'", 'name="viewport"']) {
+    expect(first).toContain(meta);
+  }
   const alone = await context.newPage();
   await alone.setContent(text);
   await expect(alone.getByRole('article')).toBeVisible();

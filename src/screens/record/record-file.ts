@@ -23,6 +23,8 @@ export function recordFile(paper: HTMLElement, name: string): File {
   const viewport = page.createElement('meta');
   viewport.name = 'viewport';
   viewport.content = 'width=device-width, initial-scale=1';
+  // Before all else: a browser looks for the letters' code no further than the first 1024 bytes.
+  page.head.prepend(charset, policy, viewport);
   page.body.append(page.importNode(paper, true));
   // A style element made here would be held to the policy of the app itself, which knows no such.
   const [head, body] = [page.head.outerHTML, page.body.outerHTML];
