@@ -1,6 +1,6 @@
 import { DEFAULT_KIT } from '../core/readings/kit';
 import type { LengthUnit } from '../core/units/length';
-import type { TypedLength } from './typed-length';
+import { inUnit, type TypedLength } from './typed-length';
 
 /** What of the kit is a length, with the unit that it is kept in. */
 const LENGTH_UNITS = {
@@ -67,4 +67,23 @@ export function defaultKit(): KitEntry {
     plateLength: { text: '630', unit: 'mm' },
     plateWidth: { text: '400', unit: 'mm' },
   };
+}
+
+/** What a default is shown in: figures of instruments in `deviation`, heights and the plate's sizes in `size`. */
+interface ShownUnits {
+  readonly deviation: LengthUnit;
+  readonly size: LengthUnit;
+}
+
+/** The kit to be shown in `units`: each length that is still the default is put into them, what was typed stays. */
+export function kitShownIn(kit: KitEntry, units: ShownUnits): KitEntry {
+  const usual = defaultKit();
+  const shown = [...KIT_LENGTHS, 'plateLength', 'plateWidth'] as const;
+  const lengths = shown.flatMap((item) => {
+    const { text, unit } = kit[item];
+    const isUsual = text === usual[item].text && unit === usual[item].unit;
+    const shownIn = unit === 'mm' ? units.size : units.deviation;
+    return isUsual ? [[item, inUnit(kit[item], shownIn)] as const] : [];
+  });
+  return { ...kit, ...Object.fromEntries(lengths) };
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_KIT } from '../../src/core/readings/kit';
 import { fieldKey } from '../../src/entry/field-keys';
-import { defaultKit, KIT_LENGTHS, type KitEntry } from '../../src/entry/kit-entry';
+import { defaultKit, KIT_LENGTHS, type KitEntry, kitShownIn } from '../../src/entry/kit-entry';
 import { readKit } from '../../src/entry/read-kit';
 import { noUnit } from './support/no-unit';
 import { missing, told, wrong } from './support/told';
@@ -63,4 +63,28 @@ describe('an item of the kit that is refused leaves no kit', () => {
       });
     },
   );
+});
+
+describe('shown in units', () => {
+  it('is what was typed, and the default in the units in use as finely as an instrument has it', () => {
+    const typed: KitEntry = { ...defaultKit(), seating: micro('0.4'), plate: mm('0.0005') };
+    const shown = kitShownIn(typed, { deviation: 'tenths', size: 'in' });
+    expect(shown).toMatchObject({
+      indicatorResolution: { text: '0.394', unit: 'tenths' },
+      indicatorError: { text: '0.197', unit: 'tenths' },
+      seating: { text: '0.4', unit: 'µm' },
+      plate: { text: '0.0005', unit: 'mm' },
+      heightSetting: { text: '0.011811', unit: 'in' },
+      plateLength: { text: '24.80315', unit: 'in' },
+    });
+  });
+
+  it('is the default itself in its own units', () => {
+    expect(kitShownIn(defaultKit(), { deviation: 'µm', size: 'mm' })).toEqual(defaultKit());
+  });
+
+  it('is the same kit in any', () => {
+    const shown = kitShownIn(defaultKit(), { deviation: 'thou', size: 'in' });
+    expect(readKit(shown)).toEqual(readKit(defaultKit()));
+  });
 });

@@ -1,7 +1,14 @@
-import { CHOSEN_KINDS, KIT_LENGTHS, KIT_NUMBERS, type KitEntry } from '../../entry/kit-entry';
+import {
+  CHOSEN_KINDS,
+  KIT_LENGTHS,
+  KIT_NUMBERS,
+  type KitEntry,
+  kitShownIn,
+} from '../../entry/kit-entry';
 import { instrumentPartsOf } from '../../entry/read-with';
 import type { SetupEntry } from '../../entry/setup-entry';
 import { isBlank } from '../../entry/typed-length';
+import { shop } from '../../state/shop';
 import { KIND_NAMES as INSTRUMENTS } from '../../words/instruments';
 import { KIND_NAMES } from '../../words/kinds';
 import { KIT_NAMES, KIT_NUMBER_UNITS } from '../../words/kit';
@@ -13,7 +20,8 @@ interface RecordKitProps {
 }
 
 /** The figures that every ± comes from, and what was read with instruments of its own. */
-export function RecordKit({ kit, setups }: RecordKitProps) {
+export function RecordKit({ kit: typed, setups }: RecordKitProps) {
+  const kit = kitShownIn(typed, shop.value.units);
   const lengths = KIT_LENGTHS.map((item) => {
     return [KIT_NAMES[item], isBlank(kit[item]) ? '–' : asTyped(kit[item])] as const;
   });
