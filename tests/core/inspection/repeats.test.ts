@@ -227,10 +227,11 @@ describe('repeats that are far apart', () => {
     expect(farIn(single)).toBeUndefined();
   });
 
-  it('are none where the seating is stated as wide', () => {
+  it('are none where the seating is stated as wide, however vaguely', () => {
     const wide = { ...DEFAULT_KIT, seating: 5 * AT_EDGE };
     const readings = [...seated('right', [34, 39]), ...seated('left', [30])];
     expect(farRepeats(wide, readings, BLOCK)).toBeUndefined();
+    expect(farRepeats({ ...wide, seatingDegrees: 3 }, readings, BLOCK)).toBeUndefined();
   });
 
   it('are explained by the steps of the readings that were repeated, not of the others', () => {
