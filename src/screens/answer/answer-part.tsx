@@ -2,7 +2,6 @@ import { disagrees } from '../../core/inspection/disagreement';
 import type { Worked } from '../../state/answers';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { InTurns } from '../../widgets/in-turns';
-import { useWide } from '../../widgets/wide';
 import { MethodChanged } from '../record/method-changed';
 import { ChecksSheet } from './checks-sheet';
 import { ComparatorSheet } from './comparator-sheet';
@@ -14,9 +13,6 @@ import { FormSheet } from './form-sheet';
 import { isOfPair, notFixedGroups } from './not-fixed-groups';
 import { NotFixedSheet } from './not-fixed-sheet';
 import { SidesSheet } from './sides-sheet';
-
-/** From so wide a screen on the parts of the plate's stand side by side, rem: as in plate.css. */
-const THREE_COLUMNS = 70;
 
 interface AnswerPartProps {
   readonly part: PartRecord;
@@ -31,8 +27,6 @@ interface AnswerPartProps {
 /** What the readings mean: the verdicts first, then each pair of faces, then the comparator. */
 export function AnswerPart({ part, inspection, worked, onGoOn, onFinish }: AnswerPartProps) {
   const { answer } = worked;
-  // There what to take off stands beside the answer.
-  const areBeside = useWide(THREE_COLUMNS);
   const entry = inspection.closed?.part ?? part.entry;
   const unfixed = answer?.findings.filter(({ fixed }) => !fixed) ?? [];
   // What is missing of a pair that is being read is told on the pair's own sheet.
@@ -53,11 +47,7 @@ export function AnswerPart({ part, inspection, worked, onGoOn, onFinish }: Answe
             Finish
           </button>
         )}
-        <button
-          type="button"
-          class={`button button-quiet ${areBeside ? 'for-the-keyboard' : ''}`}
-          onClick={onGoOn}
-        >
+        <button type="button" class="button button-quiet only-in-one-column" onClick={onGoOn}>
           What to take off
         </button>
       </div>
