@@ -31,7 +31,8 @@ async function expectAllInSight(page: Page, screen: string): Promise<void> {
     const { scrollWidth, clientWidth } = document.documentElement;
     const wide = scrollWidth > clientWidth ? [`page of ${scrollWidth} in ${clientWidth} px`] : [];
     const isShown = (element: Element) =>
-      element.checkVisibility() && element.closest('.hidden-label, .skip, svg') === null;
+      element.checkVisibility() &&
+      element.closest('.hidden-label, .skip, .for-the-keyboard:not(:focus), svg') === null;
     const cut = [...document.querySelectorAll('#app *')].filter(isShown).filter((element) => {
       const texts = [...element.childNodes].filter(
         (node) => node.nodeType === Node.TEXT_NODE && node.textContent?.trim() !== '',
