@@ -19,6 +19,8 @@ async function expectRoomForFingers(page: Page, screen: string): Promise<void> {
   const small = await page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>('button, a.button, a.card, summary, select, input')]
       .filter((target) => target.offsetParent !== null && target.closest('.check') === null)
+      // What only the keyboard comes to is no target until it has the focus.
+      .filter((target) => getComputedStyle(target).clipPath === 'none')
       .filter((target) => target.getBoundingClientRect().height < 47.5)
       .map((target) => target.outerHTML.slice(0, 120)),
   );
@@ -32,7 +34,9 @@ async function expectAllInSight(page: Page, screen: string): Promise<void> {
     const wide = scrollWidth > clientWidth ? [`page of ${scrollWidth} in ${clientWidth} px`] : [];
     const isShown = (element: Element) =>
       element.checkVisibility() &&
-      element.closest('.hidden-label, .skip, .for-the-keyboard:not(:focus), svg') === null;
+      // What is for the ear, or for the keyboard until it has the focus, is clipped to nothing.
+      getComputedStyle(element).clipPath === 'none' &&
+      element.closest('.skip, svg') === null;
     const cut = [...document.querySelectorAll('#app *')].filter(isShown).filter((element) => {
       const texts = [...element.childNodes].filter(
         (node) => node.nodeType === Node.TEXT_NODE && node.textContent?.trim() !== '',
