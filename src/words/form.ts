@@ -2,7 +2,7 @@ import type { LengthUnit } from '../core/units/length';
 import type { Verdict } from '../core/verdict/conformity';
 import type { SimulatedZone } from '../core/verdict/monte-carlo';
 import type { FormSpan } from '../core/zones/zone-with-form';
-import { deviation, deviationNumber, size } from './numbers';
+import { deviation, deviationNumber, PER_CENT, size } from './numbers';
 import { verdictInWords } from './verdicts';
 
 /** What of a simulated zone is said, with the verdict that follows from it. */
@@ -10,23 +10,20 @@ type Said = Pick<SimulatedZone, 'width' | 'low' | 'high' | 'probability' | 'stab
   readonly verdict: Verdict;
 };
 
-/** A number and its sign of per cent are not to stand on two lines. */
-const NOT_APART = '\u00a0%';
-
 /** The width with form and what it means for the drawing; without a zone, that it is on its way. */
 export function withFormInWords(count: number, zone: Said | undefined, unit: LengthUnit): string {
   const form = `With the form at the ${count} points read:`;
   if (zone === undefined) return `${form} working it out…`;
   const about = zone.stable ? '' : 'about ';
   const [low, high] = [deviationNumber(zone.low, unit), deviationNumber(zone.high, unit)];
-  const width = `${deviation(zone.width, unit)} (95 %: ${about}${low} to ${high})`;
-  return `${form} ${width}. ${verdictInWords(zone)}`.replaceAll(' %', NOT_APART);
+  const width = `${deviation(zone.width, unit)} (95${PER_CENT}: ${about}${low} to ${high})`;
+  return `${form} ${width}. ${verdictInWords(zone)}`;
 }
 
 /** What a figure with form stands on, where its interval is beside it. */
 export function formReadInWords(count: number, { stable }: Pick<SimulatedZone, 'stable'>): string {
-  const interval = stable ? 'the interval is for 95 %' : 'the interval is for about 95 %';
-  return `With the form at the ${count} points read; ${interval}.`.replaceAll(' %', NOT_APART);
+  const interval = `the interval is for ${stable ? '' : 'about '}95${PER_CENT}`;
+  return `With the form at the ${count} points read; ${interval}.`;
 }
 
 /** Shares of a face that are not read and yet no more than rounding. */

@@ -7,7 +7,7 @@ import type { Shims } from '../core/correction/setting/shims';
 import { type Face, oppositeFace } from '../core/part/faces';
 import type { LengthUnit } from '../core/units/length';
 import { highSideName } from './faces';
-import { deviation, place, rounded, size } from './numbers';
+import { deviation, PER_CENT, place, rounded, size } from './numbers';
 import { listed } from './plans';
 
 /** A way of working as an instruction. */
@@ -106,5 +106,5 @@ export function depthInWords({ touches, cleansUp }: CutDepths, unit: LengthUnit)
 
 /** What pressing further out than advised does. */
 export function beyondKernInWords(further: number, contact: Contact, unit: 'mm' | 'in'): string {
-  return `Press no further out: ${place(further, unit)} further, and only ${rounded(contact.share * 100, 0)} % of the face stays down, the other edge lifts and the high one rounds.`;
+  return `Press no further out: ${place(further, unit)} further, and only ${rounded(contact.share * 100, 0)}${PER_CENT} of the face stays down, the other edge lifts and the high one rounds.`;
 }

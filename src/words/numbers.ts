@@ -53,13 +53,16 @@ export function place(millimetres: number, unit: 'mm' | 'in'): string {
   return `${Number(text)} ${unit}`;
 }
 
+/** Stands behind the number of a share: the two are not to stand on two lines. */
+export const PER_CENT = '\u00a0%';
+
 /** A probability in words that never claim to be certain: '98 %', 'more than 99.9 %'. */
 export function probabilityInWords(probability: number): string {
-  if (probability > 0.999) return 'more than 99.9 %';
-  if (probability < 0.001) return 'less than 0.1 %';
+  if (probability > 0.999) return `more than 99.9${PER_CENT}`;
+  if (probability < 0.001) return `less than 0.1${PER_CENT}`;
   const percent = probability * 100;
   const decimals = percent > 99 || percent < 1 ? 1 : 0;
-  return `${rounded(percent, decimals)} %`;
+  return `${rounded(percent, decimals)}${PER_CENT}`;
 }
 
 /**
@@ -68,7 +71,7 @@ export function probabilityInWords(probability: number): string {
  */
 export function shortOfSureInWords(probability: number): string {
   const tenths = probability > 0.5 ? Math.floor(probability * 1000) : Math.ceil(probability * 1000);
-  return `${rounded(tenths / 10, 1)} %`;
+  return `${rounded(tenths / 10, 1)}${PER_CENT}`;
 }
 
 /** An angle in arc seconds with its expanded uncertainty: '4.18 ± 2.90″'. */

@@ -1,8 +1,8 @@
-import { rounded } from './numbers';
+import { PER_CENT, rounded } from './numbers';
 
 /** The decision rule of the record, where `level` is the least probability for a verdict, from 0 to 1. */
 export function decisionRuleInWords(level: number): string {
-  const percent = (share: number) => `${Number((share * 100).toFixed(1))} %`;
+  const percent = (share: number) => `${Number((share * 100).toFixed(1))}${PER_CENT}`;
   return (
     `In: the probability that the true value meets the drawing is ${percent(level)} or more. ` +
     `Out: the probability that it does not is ${percent(level)} or more. Otherwise too close to call: ` +
@@ -12,8 +12,7 @@ export function decisionRuleInWords(level: number): string {
 }
 
 /** What the ± of the record is. */
-export const UNCERTAINTY_IN_WORDS =
-  'The ± is the expanded uncertainty U = k·u for a coverage of about 95 % (95.45 %), with the factor k of Student’s distribution for the effective degrees of freedom (GUM, JCGM 100:2008, G.4). Where a result takes in form, its interval for 95 % is from a Monte Carlo simulation (JCGM 101:2008). A flatness is the width of the minimum zone planes (ISO 12781-1, MZPL), which holds at the places read.';
+export const UNCERTAINTY_IN_WORDS = `The ± is the expanded uncertainty U = k·u for a coverage of about 95${PER_CENT} (95.45${PER_CENT}), with the factor k of Student’s distribution for the effective degrees of freedom (GUM, JCGM 100:2008, G.4). Where a result takes in form, its interval for 95${PER_CENT} is from a Monte Carlo simulation (JCGM 101:2008). A flatness is the width of the minimum zone planes (ISO 12781-1, MZPL), which holds at the places read.`;
 
 /** The value of a coverage factor: '2.06'. */
 export function factorInWords(factor: number): string {

@@ -274,13 +274,13 @@ describe('pressing further out than advised', () => {
 
   it('by a quarter of those 20 mm keeps 3 · (30 - 15) = 45 of 60 mm down', () => {
     expect(beyond(1 / 4, 'mm')).toBe(
-      'Press no further out: 5 mm further, and only 75 % of the face stays down, the other edge lifts and the high one rounds.',
+      'Press no further out: 5 mm further, and only 75\u00a0% of the face stays down, the other edge lifts and the high one rounds.',
     );
-    expect(beyond(1 / 4, 'in')).toContain(': 0.2 in further, and only 75 % of ');
+    expect(beyond(1 / 4, 'in')).toContain(': 0.2 in further, and only 75\u00a0% of ');
   });
 
   it('by a third of them keeps 3 · (30 - 16.67) = 40 of 60 mm down, both rounded for a hand', () => {
-    expect(beyond(1 / 3, 'mm')).toContain(': 6.7 mm further, and only 67 % of the face ');
-    expect(beyond(1 / 3, 'in')).toContain(': 0.26 in further, and only 67 % of the face ');
+    expect(beyond(1 / 3, 'mm')).toContain(': 6.7 mm further, and only 67\u00a0% of the face ');
+    expect(beyond(1 / 3, 'in')).toContain(': 0.26 in further, and only 67\u00a0% of the face ');
   });
 });

@@ -13,18 +13,18 @@ import {
 
 describe('a probability', () => {
   it.each([
-    [1, 'more than 99.9 %'],
-    [0.99901, 'more than 99.9 %'],
-    [0.999, '99.9 %'],
-    [0.9954, '99.5 %'],
-    [0.99, '99 %'],
-    [0.984, '98 %'],
-    [0.5, '50 %'],
-    [0.01, '1 %'],
-    [0.0049, '0.5 %'],
-    [0.001, '0.1 %'],
-    [0.00099, 'less than 0.1 %'],
-    [0, 'less than 0.1 %'],
+    [1, 'more than 99.9\u00a0%'],
+    [0.99901, 'more than 99.9\u00a0%'],
+    [0.999, '99.9\u00a0%'],
+    [0.9954, '99.5\u00a0%'],
+    [0.99, '99\u00a0%'],
+    [0.984, '98\u00a0%'],
+    [0.5, '50\u00a0%'],
+    [0.01, '1\u00a0%'],
+    [0.0049, '0.5\u00a0%'],
+    [0.001, '0.1\u00a0%'],
+    [0.00099, 'less than 0.1\u00a0%'],
+    [0, 'less than 0.1\u00a0%'],
   ])('of %d is %s', (probability, words) => {
     expect(probabilityInWords(probability)).toBe(words);
   });
@@ -38,7 +38,7 @@ describe('a probability', () => {
     );
     fc.assert(
       fc.property(any, (probability) => {
-        expect(probabilityInWords(probability)).not.toMatch(/(?<![\d.])(100|0)(\.0)? %/);
+        expect(probabilityInWords(probability)).not.toMatch(/(?<![\d.])(100|0)(\.0)?\u00a0%/);
       }),
     );
   });
@@ -48,32 +48,32 @@ describe('a verdict', () => {
   const said = (verdict: Verdict, probability: number) => verdictInWords({ probability, verdict });
 
   it('of in tells the chance that it meets the drawing', () => {
-    expect(said('in', 0.984)).toBe('The chance that it meets the drawing is 98 %.');
+    expect(said('in', 0.984)).toBe('The chance that it meets the drawing is 98\u00a0%.');
   });
 
   it('of out tells the chance that it does not', () => {
-    expect(said('out', 0.03)).toBe('The chance that it is outside the drawing is 97 %.');
+    expect(said('out', 0.03)).toBe('The chance that it is outside the drawing is 97\u00a0%.');
     expect(said('out', 1e-20)).toBe(
-      'The chance that it is outside the drawing is more than 99.9 %.',
+      'The chance that it is outside the drawing is more than 99.9\u00a0%.',
     );
   });
 
   it('too close to call never stands beside a chance that would have made it one', () => {
     // 94.8 % is rounded to the level of the decision rule otherwise.
-    expect(chanceInWords({ probability: 0.9484, verdict: 'too close to call' })).toBe('94.8 %');
-    expect(chanceInWords({ probability: 0.0504, verdict: 'too close to call' })).toBe('5.1 %');
-    expect(chanceInWords({ probability: 0.9504, verdict: 'in' })).toBe('95 %');
+    expect(chanceInWords({ probability: 0.9484, verdict: 'too close to call' })).toBe('94.8\u00a0%');
+    expect(chanceInWords({ probability: 0.0504, verdict: 'too close to call' })).toBe('5.1\u00a0%');
+    expect(chanceInWords({ probability: 0.9504, verdict: 'in' })).toBe('95\u00a0%');
   });
 
   it('that cannot be given says so, and what helps', () => {
     expect(said('too close to call', 0.7)).toBe(
-      'The chance that it meets the drawing is 70.0 %: not enough to say so, nor to deny it.',
+      'The chance that it meets the drawing is 70.0\u00a0%: not enough to say so, nor to deny it.',
     );
   });
 
   it('that cannot be given is never said to be as sure as it is asked to be', () => {
-    expect(said('too close to call', 0.9496)).toMatch(/is 94\.9 %: not enough/);
-    expect(said('too close to call', 0.0504)).toMatch(/is 5\.1 %: not enough/);
+    expect(said('too close to call', 0.9496)).toMatch(/is 94\.9\u00a0%: not enough/);
+    expect(said('too close to call', 0.0504)).toMatch(/is 5\.1\u00a0%: not enough/);
   });
 
   it('has a heading', () => {

@@ -161,7 +161,7 @@ function Residuals({ checks, nameOf }: ResidualsProps) {
             <tr key={`${check.reading} ${index}`}>
               <th scope="row">{nameOf(check)}</th>
               <td>{deviationNumber(check.residual, deviation)}</td>
-              <td>{rounded(check.redundancy * 100, 0)} %</td>
+              <td>{rounded(check.redundancy * 100, 0)}&nbsp;%</td>
             </tr>
           ))}
         </tbody>

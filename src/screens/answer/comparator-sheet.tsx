@@ -23,7 +23,7 @@ export function ComparatorSheet({ comparators, inspection }: ComparatorSheetProp
       {comparators.map((comparator) => (
         <Comparator key={idOf(comparator)} comparator={comparator} inspection={inspection} />
       ))}
-      <p class="soft small">± is the expanded uncertainty, for about 95 %.</p>
+      <p class="soft small">± is the expanded uncertainty, for about 95&nbsp;%.</p>
     </section>
   );
 }

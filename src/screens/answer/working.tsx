@@ -85,7 +85,7 @@ function Budget({ result }: Pick<WorkingProps, 'result'>) {
           <td>{degreesInWords(result.degreesOfFreedom)}</td>
         </tr>
         <tr>
-          <th scope="row">× {rounded(factor, 2)}, for about 95 %</th>
+          <th scope="row">× {rounded(factor, 2)}, for about 95&nbsp;%</th>
           <td>{bare(expanded(result))}</td>
           <td />
         </tr>

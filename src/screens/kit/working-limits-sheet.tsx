@@ -4,6 +4,7 @@ import { SHARE_RANGE, share, typedShare } from '../../state/advice';
 import { methodLimits, setMethodLimits, setShare } from '../../state/shop-settings';
 import { LengthField } from '../../widgets/length-field';
 import { NumberField } from '../../widgets/number-field';
+import { PER_CENT } from '../../words/numbers';
 import { to } from '../paths';
 
 const METHOD_LIMITS = [
@@ -14,7 +15,7 @@ const METHOD_LIMITS = [
 
 /** How far a plan goes, and how fast the shop cuts. */
 export function WorkingLimitsSheet() {
-  const message = `Between ${SHARE_RANGE.least} and ${SHARE_RANGE.most} %`;
+  const message = `Between ${SHARE_RANGE.least} and ${SHARE_RANGE.most}${PER_CENT}`;
   const { problems } = readMethodLimits(methodLimits.value);
   return (
     <section class="sheet" aria-labelledby="share-heading">

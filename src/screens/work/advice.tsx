@@ -21,7 +21,7 @@ export function Advice(props: AdviceProps) {
     return (
       <p class="note">
         {areFlat === false ? 'No wedge: all else' : 'Nothing: all'} that has been measured is within{' '}
-        {typedShare.value} % of what the drawing allows, its doubt included.
+        {typedShare.value}&nbsp;% of what the drawing allows, its doubt included.
       </p>
     );
   }

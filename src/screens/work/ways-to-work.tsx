@@ -61,7 +61,7 @@ export function WaysToWork({ plans, ...rest }: WaysToWorkProps) {
       <h3>{first.possible ? planName(first) : 'Nothing that may be worked brings it right'}</h3>
       {first.possible ? (
         <p class="soft small">
-          Brings each requirement to {typedShare.value} % of what the drawing allows, its doubt
+          Brings each requirement to {typedShare.value}&nbsp;% of what the drawing allows, its doubt
           included.
         </p>
       ) : (
