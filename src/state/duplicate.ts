@@ -1,4 +1,4 @@
-import { readAgain } from '../entry/new-setup';
+import { allReadAgain } from '../entry/all-read-again';
 import type { InspectionRecord, PartRecord } from '../store/records';
 import { type Link, latestInspection } from './chain';
 import { keep } from './saving';
@@ -19,9 +19,7 @@ export function duplicate(part: PartRecord, links: readonly Link[]): PartRecord 
     ...{ kind: 'part', id: newId(), example: false },
     entry: { ...entry, name, requirements, ...flatness },
   };
-  const setups = (latestInspection(links)?.setups ?? []).flatMap(
-    (setup) => readAgain(setup, newId) ?? [],
-  );
+  const setups = allReadAgain(latestInspection(links)?.setups ?? [], newId);
   const inspection: InspectionRecord = {
     ...newRecord(),
     ...{ kind: 'inspection', id: newId(), part: copy.id, setups },

@@ -1,6 +1,6 @@
 import { METHOD } from '../core/inspection/method';
 import type { SaidFinding } from '../core/inspection/said';
-import { readAgain } from '../entry/new-setup';
+import { allReadAgain } from '../entry/all-read-again';
 import type { PartEntry } from '../entry/part-entry';
 import type { SetupEntry } from '../entry/setup-entry';
 import { waysToBegin } from '../entry/ways-to-begin';
@@ -27,9 +27,7 @@ export function beginInspection(part: string, entry: PartEntry): InspectionRecor
   const last = latestInspection(chain.value?.links ?? []);
   const since = chain.value?.links.at(-1);
   const worked = since?.kind === 'work' ? since.face : undefined;
-  const again = (last?.setups ?? [])
-    .flatMap((setup) => readAgain(setup, newId, worked) ?? [])
-    .map(withKitInUse);
+  const again = allReadAgain(last?.setups ?? [], newId, worked).map(withKitInUse);
   const inspection: InspectionRecord = {
     ...newLink(part),
     ...{ kind: 'inspection', id: newId(), part },
