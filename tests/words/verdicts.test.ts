@@ -60,7 +60,9 @@ describe('a verdict', () => {
 
   it('too close to call never stands beside a chance that would have made it one', () => {
     // 94.8 % is rounded to the level of the decision rule otherwise.
-    expect(chanceInWords({ probability: 0.9484, verdict: 'too close to call' })).toBe('94.8\u00a0%');
+    expect(chanceInWords({ probability: 0.9484, verdict: 'too close to call' })).toBe(
+      '94.8\u00a0%',
+    );
     expect(chanceInWords({ probability: 0.0504, verdict: 'too close to call' })).toBe('5.1\u00a0%');
     expect(chanceInWords({ probability: 0.9504, verdict: 'in' })).toBe('95\u00a0%');
   });
