@@ -87,6 +87,9 @@ export function uncheckedInWords(names: readonly string[]): string {
   return `Nothing checks: ${names.join('; ')}. A slip there would go unseen.`;
 }
 
+/** Beside a figure many times what the drawing allows, where nothing checks it. */
+export const MAY_BE_SLIP = 'Nothing checks it yet. A slip?';
+
 /** The reading worth taking next, where there is no room for what it brings. */
 export function surerInWords(remedy: Remedy): string {
   return `To be surer: ${remedyInWords(remedy)}`;

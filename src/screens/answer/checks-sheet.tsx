@@ -1,6 +1,6 @@
 import type { EquationCheck } from '../../core/adjustment/checks';
 import type { InspectionAnswer } from '../../core/inspection/inspect';
-import { isSit } from '../../core/readings/unknowns';
+import { uncheckedAmong } from '../../core/inspection/unchecked';
 import { fieldOfReading } from '../../entry/field-of-reading';
 import { namesWithSign } from '../../entry/reading-names';
 import { leaveOut, putBack } from '../../state/plate-changes';
@@ -30,9 +30,7 @@ export function ChecksSheet({ answer, inspection }: ChecksSheetProps) {
   const { deviation, size } = shop.value.units;
   const names = namesWithSign(inspection.setups);
   const nameOf = ({ reading }: Pick<EquationCheck, 'reading'>) => names.get(reading) ?? 'Reading';
-  const unchecked = answer.checks.filter(
-    ({ standardised, reading }) => standardised === undefined && !isSit(reading),
-  );
+  const unchecked = uncheckedAmong(answer.checks);
   return (
     <section class="sheet" aria-labelledby={CHECKS}>
       <h3 id={CHECKS} tabIndex={-1}>

@@ -12,7 +12,7 @@ import { LengthField } from '../../widgets/length-field';
 import { goToField } from '../../widgets/number-fields';
 import { pairName } from '../../words/faces';
 import { FourSidesButton } from './four-sides-button';
-import { ReadWith } from './read-with';
+import { ReadWith, ReadWithFirst } from './read-with';
 import { ReadingField } from './reading-field';
 import { SeatingButtons } from './seating-buttons';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
@@ -92,6 +92,7 @@ export function ColumnSheet(props: SetupSheetProps<ColumnSetup>) {
           <FourSidesButton setup={setup} block={part.block} onChange={onChange} />
         </div>
       )}
+      <ReadWithFirst {...props} />
       {placings.map((placing) => (
         <Traverse
           key={placing.id}

@@ -11,7 +11,7 @@ import { goToField } from '../../widgets/number-fields';
 import { pairName } from '../../words/faces';
 import { FacePlaces } from './face-places';
 import { PlaceFields } from './place-fields';
-import { ReadWith } from './read-with';
+import { ReadWith, ReadWithFirst } from './read-with';
 import { ReadingField } from './reading-field';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 
@@ -54,6 +54,7 @@ export function MicrometerSheet(props: SetupSheetProps<MicrometerSetup>) {
         </button>
       )}
       {props.beside}
+      <ReadWithFirst {...props} />
       {places.map((place, index) => (
         <Place
           key={place.id}

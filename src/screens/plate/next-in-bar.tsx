@@ -1,4 +1,5 @@
 import type { AnyFixedFinding } from '../../core/inspection/any-finding';
+import { mayBeSlip } from '../../core/inspection/unchecked';
 import { expanded } from '../../core/statistics/coverage';
 import { sidesToSeat } from '../../entry/seat-each-again';
 import { adviceOn } from '../../state/advice';
@@ -6,7 +7,7 @@ import type { Worked } from '../../state/answers';
 import { type NextToRead, nextToRead } from '../../state/next-to-read';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
-import { surerInWords } from '../../words/checks';
+import { MAY_BE_SLIP, surerInWords } from '../../words/checks';
 import { narrowsInWords, nextToReadInWords } from '../../words/next-to-read';
 import { seatingsInWords } from '../../words/verdicts';
 
@@ -17,12 +18,21 @@ interface NextInBarProps {
   readonly finding: AnyFixedFinding;
 }
 
-/** What the next reading will tell once there is an answer. It takes longer than that, and so follows it. */
+/** What the next reading will tell, or that nothing checks a figure far out, once there is an answer. It takes longer than that, and so follows it. */
 export function NextInBar({ inspection, worked, finding }: NextInBarProps) {
   if (inspection.closed !== undefined) return null;
-  const next = nextToRead(inspection, worked);
-  const text = next === undefined ? toSettle(inspection, worked, finding) : toRead(next, finding);
+  const text = textOf(inspection, worked, finding);
   return text === undefined ? null : <span class="so-far-next">{text}</span>;
+}
+
+function textOf(
+  inspection: InspectionRecord,
+  worked: Worked,
+  finding: AnyFixedFinding,
+): string | undefined {
+  if (mayBeSlip(finding, worked.answer?.checks ?? [])) return MAY_BE_SLIP;
+  const next = nextToRead(inspection, worked);
+  return next === undefined ? toSettle(inspection, worked, finding) : toRead(next, finding);
 }
 
 /** A reading that the sheets have a field for. */

@@ -11,7 +11,7 @@ import { LengthField } from '../../widgets/length-field';
 import { goToField } from '../../widgets/number-fields';
 import { pairName } from '../../words/faces';
 import { FourSidesButton } from './four-sides-button';
-import { ReadWith } from './read-with';
+import { ReadWith, ReadWithFirst } from './read-with';
 import { ReadingField } from './reading-field';
 import { SeatingButtons } from './seating-buttons';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
@@ -91,6 +91,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
       </div>
       {/* Over the keypad while the first field is typed into: who has no comparator need not look for it. */}
       {props.instead}
+      <ReadWithFirst {...props} />
       <div class="columns">
         {placings.map((placing) => (
           <ReadingField

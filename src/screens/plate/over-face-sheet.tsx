@@ -11,7 +11,7 @@ import { Fold } from '../../widgets/fold';
 import { goToField } from '../../widgets/number-fields';
 import { FacePlaces } from './face-places';
 import { PlaceFields } from './place-fields';
-import { ReadWith } from './read-with';
+import { ReadWith, ReadWithFirst } from './read-with';
 import { ReadingField } from './reading-field';
 import { type SetupSheetProps, SheetFrame } from './setup-sheet';
 
@@ -85,6 +85,7 @@ export function OverFaceSheet(props: OverFaceSheetProps) {
         label={`Places of the indicator over the ${face}`}
         onPick={(index) => goToField(fieldKey.placing(places[index]?.id ?? ''))}
       />
+      <ReadWithFirst {...props} />
       <div class="columns">
         {places.map((place, index) => (
           <ReadingField

@@ -11,6 +11,7 @@ import {
 } from '../../entry/read-with';
 import type { SetupEntry } from '../../entry/setup-entry';
 import { drawer } from '../../state/drawer';
+import { shop } from '../../state/shop';
 import { PlusOfDial } from '../../widgets/drawings/plus-of-dial';
 import { FieldMessage } from '../../widgets/field-message';
 import { Fold } from '../../widgets/fold';
@@ -24,29 +25,57 @@ interface ReadWithProps<S extends SetupEntry> {
   readonly onChange: (change: (now: S) => S) => void;
 }
 
-/** What a setup is read with, and which way its indicator counts. Nothing is asked where the drawer is empty. */
+/**
+ * What a setup is read with, and which way its indicator counts, at the foot of its sheet. Nothing is asked where
+ * the drawer is empty.
+ */
 export function ReadWith<S extends SetupEntry>(props: ReadWithProps<S>) {
   const { setup, problems, locked } = props;
   const parts = instrumentPartsOf(setup);
-  const named = parts.flatMap(({ chosen }) => chosen?.name.trim() || []);
   const key = fieldKey.readWith(setup.id);
-  const hasChoice = parts.some(({ kind, chosen }) => chosen || choicesOf(kind).length > 0);
+  const named = namesOf(parts);
   return (
     <>
       {setup.kind !== 'micrometer' && <Plus turned={isTurned(setup)} />}
-      {locked && named.length > 0 && <p class="soft small">Read with {named.join(', ')}.</p>}
-      {!locked && hasChoice && (
-        <Fold summary={`Read with: ${named.join(', ') || 'the kit'}`} open={problems.has(key)}>
-          <div class="stack">
-            {parts.map((part) => (
-              <PartChoice key={part.kind} {...props} part={part} />
-            ))}
-          </div>
-        </Fold>
-      )}
+      {locked && named !== '' && <p class="soft small">Read with {named}.</p>}
+      {!asksFirst(parts) && <Choices {...props} />}
       {!locked && parts.map((part) => <Changed key={part.kind} {...props} part={part} />)}
       <FieldMessage id={`${key}-message`} problem={problems.get(key)} />
     </>
+  );
+}
+
+/** The same choice over the fields for what the instrument shows: where there is another than the kit's. */
+export function ReadWithFirst<S extends SetupEntry>(props: ReadWithProps<S>) {
+  return asksFirst(instrumentPartsOf(props.setup)) ? <Choices {...props} /> : null;
+}
+
+/** True where the drawer has another instrument to read with than the kit. */
+function asksFirst(parts: readonly InstrumentPart[]): boolean {
+  const { chosen } = shop.value.kit;
+  return parts.some(({ kind }) => choicesOf(kind).some(({ id }) => id !== chosen?.[kind]?.id));
+}
+
+function namesOf(parts: readonly InstrumentPart[]): string {
+  return parts.flatMap(({ chosen }) => chosen?.name.trim() || []).join(', ');
+}
+
+function Choices<S extends SetupEntry>(props: ReadWithProps<S>) {
+  const { setup, problems, locked } = props;
+  const parts = instrumentPartsOf(setup);
+  if (locked || !parts.some(({ kind, chosen }) => chosen || choicesOf(kind).length > 0))
+    return null;
+  return (
+    <Fold
+      summary={`Read with: ${namesOf(parts) || 'the kit'}`}
+      open={problems.has(fieldKey.readWith(setup.id))}
+    >
+      <div class="stack">
+        {parts.map((part) => (
+          <PartChoice key={part.kind} {...props} part={part} />
+        ))}
+      </div>
+    </Fold>
   );
 }
 
