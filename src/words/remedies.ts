@@ -1,6 +1,8 @@
 import type { Remedy } from '../core/inspection/candidates/candidate';
 import { type Face, oppositeFace } from '../core/part/faces';
+import type { TypedLength } from '../entry/typed-length';
 import { highSideName, pairName } from './faces';
+import { asTyped } from './read-as';
 
 /** What would fix a quantity that the readings do not, a sentence for each way; any one of them will do. */
 export function remediesInWords(sets: readonly (readonly Remedy[])[]): readonly string[] {
@@ -46,6 +48,11 @@ export function remedyInWords(remedy: Remedy): string {
     case 'assume parallel':
       return `say within what ${pairName([remedy.face, oppositeFace(remedy.face)])} are parallel`;
   }
+}
+
+/** Why a micrometer that was at several places tells no taper, and where to go with one of them. */
+export function atOneHeightInWords(height: TypedLength): string {
+  return `The micrometer was at one height only, ${asTyped(height)} up: measure one of its places near the other end of the face, and put that height in.`;
 }
 
 function sidesInWords(faces: readonly Face[]): string {

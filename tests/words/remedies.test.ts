@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Remedy } from '../../src/core/inspection/candidates/candidate';
 import type { Face } from '../../src/core/part/faces';
-import { remediesInWords } from '../../src/words/remedies';
+import { atOneHeightInWords, remediesInWords } from '../../src/words/remedies';
 
 const SWING: Remedy = { kind: 'swing to the other side', setting: 's', face: 'left' };
 const TRAVERSE: Remedy = { kind: 'traverse the other side', column: 'c', face: 'front' };
@@ -80,4 +80,10 @@ describe('several pieces of work', () => {
 
 it('where no single further reading helps, it says so', () => {
   expect(remediesInWords([])).toEqual(['No single further reading fixes it: begin a new setup.']);
+});
+
+it('a micrometer at one height is told which, and where to go', () => {
+  expect(atOneHeightInWords({ text: '5', unit: 'mm' })).toBe(
+    'The micrometer was at one height only, 5 mm up: measure one of its places near the other end of the face, and put that height in.',
+  );
 });

@@ -1,11 +1,12 @@
 import type { Remedy } from '../../core/inspection/candidates/candidate';
 import { type Face, oppositeFace } from '../../core/part/faces';
 import { withOneMorePlace } from '../../entry/new-setup';
+import { oneHeightOf } from '../../entry/one-height';
 import type { SetupKind } from '../../entry/setup-entry';
 import { addSetups } from '../../state/plate-changes';
 import { newId } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
-import { remediesInWords } from '../../words/remedies';
+import { atOneHeightInWords, remediesInWords } from '../../words/remedies';
 
 interface NotFixedProps {
   readonly remedies: readonly (readonly Remedy[])[];
@@ -30,6 +31,9 @@ export function NotFixed({ remedies, requirement, inspection }: NotFixedProps) {
   // What fixes a plane takes three places; two heights fix a taper.
   const isPlane = kinds.has('micrometer at a corner');
   const pair = { faces: [face, oppositeFace(face)], base: datum } as const;
+  const oneHeight = kinds.has('micrometer at two heights')
+    ? oneHeightOf(inspection.setups, face)
+    : undefined;
   const started = new Set(
     inspection.setups.filter(({ faces }) => faces.includes(face)).map(({ kind }) => kind),
   );
@@ -50,6 +54,7 @@ export function NotFixed({ remedies, requirement, inspection }: NotFixedProps) {
             ))}
           </ul>
         )}
+        {oneHeight !== undefined && <p>{atOneHeightInWords(oneHeight)}</p>}
       </div>
       {inspection.closed === undefined && ways.length > 0 && (
         <div class="row">
