@@ -22,11 +22,12 @@ interface FinishProps {
 export function Finish({ part, inspection, canFinish }: FinishProps) {
   const record = useRef<HTMLAnchorElement>(null);
   const isClosed = inspection.closed !== undefined;
-  const wasClosed = useRef(isClosed);
-  // The button that finishes goes with the focus on it: one goes on with the record.
+  const pressed = useRef(false);
+  // The button that finishes goes with the focus on it: one goes on with the record. Work that is begun finishes
+  // them, too: then another screen is on its way, and the page must not be scrolled here.
   useLayoutEffect(() => {
-    if (isClosed && !wasClosed.current && isFocusNowhere()) record.current?.focus();
-    wasClosed.current = isClosed;
+    if (isClosed && pressed.current && isFocusNowhere()) record.current?.focus();
+    pressed.current = false;
   }, [isClosed]);
   if (isClosed) {
     return (
@@ -47,6 +48,7 @@ export function Finish({ part, inspection, canFinish }: FinishProps) {
     );
   }
   const finish = () => {
+    pressed.current = true;
     closeInspection(inspection, part.entry);
     // From now on there is something to lose.
     void askToKeep();
