@@ -47,11 +47,26 @@ function takeIn(event: KeyboardEvent): void {
   const { key, ctrlKey, metaKey, altKey, target, timeStamp: at } = event;
   if (ctrlKey || metaKey || altKey || takesKeys(target)) return;
   const keys = at - early.at < LONGEST_EARLY ? early.keys : [];
-  const ends = (key === 'Enter' || key === 'Tab') && at - early.at < FASTER_THAN_HANDS;
-  // With the focus in the field, the key that is being pressed is typed there.
-  if (!ends && (!IN_A_NUMBER.test(key) || focusNextToFill(target))) return;
-  early = { keys: [...keys, key].slice(0, MOST_EARLY), at };
-  if (ends) event.preventDefault();
+  const begun = keys.length > 0 && !isEnd(keys.at(-1));
+  if (isEnd(key) && !event.shiftKey) {
+    // However slowly it comes: two readings must not run into one. A second Enter ends nothing more.
+    if (begun) keepEarly([...keys, key], at);
+    if (begun || at - early.at < FASTER_THAN_HANDS) event.preventDefault();
+  } else if (begun && key === 'Backspace') {
+    keepEarly(keys.slice(0, -1), at);
+  } else if (begun ? key.length === 1 : IN_A_NUMBER.test(key)) {
+    // With the focus in the field, the key that is being pressed is typed there, after those before it.
+    if (focusNextToFill(target)) typeWhatCameEarly();
+    else keepEarly([...keys, key], at);
+  }
+}
+
+function isEnd(key: string | undefined): boolean {
+  return key === 'Enter' || key === 'Tab';
+}
+
+function keepEarly(keys: readonly string[], at: number): void {
+  early = { keys: keys.slice(0, MOST_EARLY), at };
 }
 
 function takesKeys(target: unknown): boolean {
@@ -70,7 +85,7 @@ export function typeWhatCameEarly(): void {
   for (const key of keys) {
     const field = document.activeElement;
     if (!isNumberField(field)) return;
-    if (key === 'Enter' || key === 'Tab') goToNext(field);
+    if (isEnd(key)) goToNext(field);
     else typeInto(field, key);
   }
 }

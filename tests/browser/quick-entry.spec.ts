@@ -151,6 +151,39 @@ test.describe('a gauge with a cable', () => {
   test('is heard at once after loading, before there is a field, and from a button', async ({
     page,
   }) => {
+    const open = await reloadHeld(page);
+    await fromCable(page, '41.5', ['Enter']);
+    open();
+    await expect(field(page, 'Right side')).toHaveValue('41.5');
+    await expect(field(page, 'Left side')).toBeFocused();
+    await page.getByRole('button', { name: /Units/ }).focus();
+    await fromCable(page, '29', ['Enter']);
+    await expect(field(page, 'Left side')).toHaveValue('29');
+    await expect(sides(page)).toContainText('Right leans out at the top');
+  });
+
+  for (const end of ['Enter', 'Tab']) {
+    test(`what a hand types before there is a field is kept apart by ${end}`, async ({ page }) => {
+      const open = await reloadHeld(page);
+      const keys = ['4', '1', '2', 'Backspace', '+', '1', '/', '2', end, '2', '9'];
+      for (const key of keys) await page.keyboard.press(key, { delay: 50 });
+      open();
+      await expect(field(page, 'Left side')).toHaveValue('29');
+      await expect(field(page, 'Right side')).toHaveValue('41+1/2');
+    });
+  }
+
+  test('Enter twice before there is a field leads one field on', async ({ page }) => {
+    const open = await reloadHeld(page);
+    await fromCable(page, '41', ['Enter', 'Enter']);
+    await fromCable(page, '29', ['Enter', 'Enter']);
+    open();
+    await expect(field(page, 'Left side')).toHaveValue('29');
+    await expect(field(page, 'Right side')).toHaveValue('41');
+  });
+
+  /** Opens the example anew, with its plate held back until what is returned is called. */
+  async function reloadHeld(page: Page): Promise<() => void> {
     let open = () => {};
     const held = new Promise<void>((resolve) => {
       open = resolve;
@@ -163,15 +196,8 @@ test.describe('a gauge with a cable', () => {
     });
     await page.reload({ waitUntil: 'commit' });
     await page.waitForFunction(() => document.querySelector('.notices') !== null);
-    await fromCable(page, '41.5', ['Enter']);
-    open();
-    await expect(field(page, 'Right side')).toHaveValue('41.5');
-    await expect(field(page, 'Left side')).toBeFocused();
-    await page.getByRole('button', { name: /Units/ }).focus();
-    await fromCable(page, '29', ['Enter']);
-    await expect(field(page, 'Left side')).toHaveValue('29');
-    await expect(sides(page)).toContainText('Right leans out at the top');
-  });
+    return () => open();
+  }
 
   test.use({ serviceWorkers: 'block' });
 });
