@@ -21,6 +21,7 @@ test('a block in inches is read with a column from the first sheet to the record
   await press(page.getByRole('link', { name: 'To the part', exact: true }));
   await expect(page.getByText('2.5 × 1.5 × 3.25 in')).toBeVisible();
   await press(page.getByRole('button', { name: 'Take readings' }));
+  await press(page.getByRole('button', { name: 'Done: before reading' }));
   await expect(page.getByRole('button', { name: 'I read with a column' })).toBeInViewport();
   await press(page.getByRole('button', { name: 'I read with a column' }));
   await expect(page.getByRole('textbox', { name: 'Height 1 above the plate' })).toBeFocused();
