@@ -37,6 +37,16 @@ export function flatnessInWords({ probability, verdict, toSimulate }: FixedFlatn
   return verdictInWords({ probability, verdict });
 }
 
+/** Asks about one place that stands off; the zone of the `others` is `without` µm wide. */
+export function loneInWords(
+  name: string,
+  others: number,
+  without: number,
+  unit: LengthUnit,
+): string {
+  return `${name} stands off by itself: the other ${others} places lie within ${deviation(without, unit)}. Is it a slip, dirt or a burr? Wipe it and read it once more.`;
+}
+
 /** Below so many places a crown along an edge, or a dip between them, is easily missed. */
 const MANY_PLACES = 9;
 

@@ -89,3 +89,19 @@ test('levelled again on the jacks, the same face is as flat, and surer', async (
     '',
   );
 });
+
+test('one place that stands off is asked about, and led to', async ({ page }) => {
+  await beginMap(page, '0.003');
+  const sheet = page.getByRole('region', { name: 'Flatness of the bottom', exact: true });
+  await page.getByRole('button', { name: '3 × 3' }).tap();
+  // A plane, and at place 6 a 12 with its digits swapped.
+  await readMap(page, ['0', '5', '10', '2', '7', '21', '4', '9', '14']);
+  await expect(sheet).toContainText(
+    'Bottom, place 6 stands off by itself: the other 8 places lie within 0.00 µm.',
+  );
+  await press(sheet.getByRole('button', { name: 'Go to Bottom, place 6' }));
+  await expect(page.getByRole('textbox', { name: 'Reading at place 6' })).toBeFocused();
+  await type(page, 'Reading at place 6', '12');
+  await expect(sheet).toContainText('In');
+  await expect(sheet).not.toContainText('stands off');
+});

@@ -14,6 +14,7 @@ import { probabilityOfFlatness, type WideMap } from '../verdict/flatness-conform
 import { minimumZonePlane } from '../zones/form/flatness';
 import type { MinimumZone } from '../zones/form/minimum-zone-fit';
 import type { FormSpan } from '../zones/zone-with-form';
+import { lonePlace } from './lone-place';
 import { ofMeans, type RepeatedMap, repeatedMaps } from './repeated-maps';
 
 /** What the readings say of one face that is to be flat. */
@@ -44,6 +45,8 @@ export interface FixedFlatness {
   readonly maps: number;
   /** Ids of the readings that hold the zone from above: the face is high there. */
   readonly high: readonly string[];
+  /** The reading without which all others lie much flatter, and how flat, µm: a slip looks so. */
+  readonly lone?: { readonly reading: string; readonly without: number };
 }
 
 /** The minimum zone planes (ISO 12781-1, MZPL) as a sum of the readings that hold them. */
@@ -165,16 +168,19 @@ function zoneOf({ means, times }: RepeatedMap<FaceMapReading>, block: Block, kit
     const weight = gains[index]!;
     return weight === 0 ? [] : [{ reading, value: moved[index]!, weight }];
   });
+  const standard = Math.hypot(...contributions.map((one) => one.standard));
+  const points = places.map((place, index) => ({ ...place, deviation: fit.residuals[index]! }));
+  const lone = lonePlace(points, fit, standard);
   return {
     zone: {
       width: fit.width,
-      standard: Math.hypot(...contributions.map(({ standard }) => standard)),
+      standard,
       degreesOfFreedom: Number.POSITIVE_INFINITY,
       contributions,
       terms: held,
     },
     wide: {
-      points: places.map((place, index) => ({ ...place, deviation: fit.residuals[index]! })),
+      points,
       standards: doubts.map(({ components }) => combined(components)),
       width: fit.width,
     },
@@ -184,6 +190,7 @@ function zoneOf({ means, times }: RepeatedMap<FaceMapReading>, block: Block, kit
       return { read: Math.max(...along) - Math.min(...along), face: block.size[axis] };
     }),
     high: held.flatMap(({ reading, weight }) => (weight > 0 ? [reading] : [])),
+    ...(lone && { lone: { reading: means[lone.index]!.id, without: lone.without } }),
   };
 }
 

@@ -18,6 +18,7 @@ import {
 import { deviation as shown } from '../../words/numbers';
 import { Help } from '../help/help';
 import { AskedFrame } from './asked-frame';
+import { LonePlaceNote } from './lone-place-note';
 import { Working } from './working';
 
 interface FlatnessSheetProps {
@@ -69,6 +70,7 @@ function Flatness({ finding, inspection }: FlatnessProps) {
       )}
       <p>{flatnessInWords(finding)}</p>
       <p class="soft small">{mappedInWords(finding, size)}</p>
+      {!pending && verdict !== 'in' && <LonePlaceNote finding={finding} inspection={inspection} />}
       {inspection.closed === undefined && verdict === 'too close to call' && (
         <p class="small">{MAP_AGAIN_IN_WORDS}</p>
       )}
