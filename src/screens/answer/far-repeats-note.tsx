@@ -19,7 +19,7 @@ export function FarRepeatsNote({ far, inspection }: FarRepeatsNoteProps) {
   const nameOf = (reading: string) => names.get(reading) ?? 'A reading';
   const field = fieldOfReading(setups, other);
   return (
-    <div class="note note-warning">
+    <div class="note note-warning stack">
       <p>
         {farRepeatsInWords([nameOf(one), nameOf(other)], far.apart, shop.value.units.deviation)}
       </p>

@@ -19,7 +19,7 @@ export function LonePlaceNote({ finding, inspection }: LonePlaceNoteProps) {
   const name = readingNames(setups).get(lone.reading) ?? 'One place';
   const field = fieldOfReading(setups, lone.reading);
   return (
-    <div class="note note-warning">
+    <div class="note note-warning stack">
       <p>{loneInWords(name, places - 1, lone.without, shop.value.units.deviation)}</p>
       {closed === undefined && field !== undefined && (
         <button type="button" class="button" onClick={() => goToField(field)}>
