@@ -1,3 +1,5 @@
+import type { Face } from '../core/part/faces';
+import { isUpright, placeEdges } from './place-edges';
 import { readingNames } from './reading-names';
 import type { SetupEntry } from './setup-entry';
 import type { TypedLength } from './typed-length';
@@ -9,10 +11,15 @@ export interface TypedRow {
   readonly typed: TypedLength;
 }
 
-/** Everything that was typed in one inspection, in the order of its sheets: readings, heights and places. */
-export function typedRows(setups: readonly SetupEntry[]): readonly TypedRow[] {
+/**
+ * Everything that was typed in one inspection, in the order of its sheets: readings, heights and places, which
+ * are named as their fields are in a part that stands on `datum`.
+ */
+export function typedRows(setups: readonly SetupEntry[], datum: Face): readonly TypedRow[] {
   const names = readingNames(setups);
-  const rows = setups.flatMap((setup) => rowsOf(setup, (id) => names.get(id) ?? 'A reading'));
+  const rows = setups.flatMap((setup) =>
+    rowsOf(setup, datum, (id) => names.get(id) ?? 'A reading'),
+  );
   const seen = new Map<string, number>();
   return rows.map(([name, typed]) => {
     const time = (seen.get(name) ?? 0) + 1;
@@ -23,7 +30,7 @@ export function typedRows(setups: readonly SetupEntry[]): readonly TypedRow[] {
 
 type Rows = readonly (readonly [string, TypedLength])[];
 
-function rowsOf(setup: SetupEntry, nameOf: (id: string) => string): Rows {
+function rowsOf(setup: SetupEntry, datum: Face, nameOf: (id: string) => string): Rows {
   const pair = setup.faces.join(' and ');
   switch (setup.kind) {
     case 'nose comparator':
@@ -41,12 +48,12 @@ function rowsOf(setup: SetupEntry, nameOf: (id: string) => string): Rows {
       );
     case 'micrometer':
       return setup.places.flatMap(({ id, thickness, ...place }) =>
-        withPlace(nameOf(id), thickness, place),
+        withPlace(setup.faces[0], datum, [nameOf(id), thickness], place),
       );
     case 'over the top':
     case 'face map':
       return setup.places.flatMap(({ id, reading, ...place }) =>
-        withPlace(nameOf(id), reading, place),
+        withPlace(setup.faces[0], datum, [nameOf(id), reading], place),
       );
     case 'assumed parallel':
       return [[nameOf(setup.id), setup.within]];
@@ -54,13 +61,16 @@ function rowsOf(setup: SetupEntry, nameOf: (id: string) => string): Rows {
 }
 
 function withPlace(
-  name: string,
-  typed: TypedLength,
+  face: Face,
+  datum: Face,
+  read: readonly [string, TypedLength],
   { up, across }: { readonly up: TypedLength; readonly across: TypedLength },
 ): Rows {
+  const [name] = read;
+  const edges = placeEdges(face, datum);
   return [
-    [name, typed],
-    [`${name}: up`, up],
-    [`${name}: across`, across],
+    read,
+    [`${name}: ${isUpright(face, datum) ? 'up' : 'in'} from ${edges.up}`, up],
+    [`${name}: in from ${edges.across}`, across],
   ];
 }

@@ -1,5 +1,6 @@
 import { type AnyFinding, type AnyFixedFinding, allFindings } from '../core/inspection/any-finding';
 import { foundOf } from '../core/inspection/found';
+import type { Face } from '../core/part/faces';
 import type { PartEntry } from '../entry/part-entry';
 import { isBlank, type TypedLength } from '../entry/typed-length';
 import { typedRows } from '../entry/typed-rows';
@@ -52,7 +53,7 @@ export function compare(
   other: InspectionRecord,
   entry: PartEntry,
 ): Comparison {
-  return { findings: findingsBeside(one, other, entry), typed: typedBeside(one, other) };
+  return { findings: findingsBeside(one, other, entry), typed: typedBeside(one, other, entry) };
 }
 
 function findingsBeside(one: InspectionRecord, other: InspectionRecord, entry: PartEntry) {
@@ -80,17 +81,19 @@ function asFixed(finding: AnyFinding | undefined): AnyFixedFinding | undefined {
   return finding?.fixed ? finding : undefined;
 }
 
-function typedBeside(one: InspectionRecord, other: InspectionRecord) {
-  return pairs(typedByName(one), typedByName(other)).map(({ name, pair: [a, b] }) => ({
-    name,
-    one: a,
-    other: b,
-    differs: a?.text.trim() !== b?.text.trim() || a?.unit !== b?.unit,
-  }));
+function typedBeside(one: InspectionRecord, other: InspectionRecord, { datum }: PartEntry) {
+  return pairs(typedByName(one, datum), typedByName(other, datum)).map(
+    ({ name, pair: [a, b] }) => ({
+      name,
+      one: a,
+      other: b,
+      differs: a?.text.trim() !== b?.text.trim() || a?.unit !== b?.unit,
+    }),
+  );
 }
 
-function typedByName({ setups }: InspectionRecord): ReadonlyMap<string, TypedLength> {
-  const typed = typedRows(setups).filter((row) => !isBlank(row.typed));
+function typedByName({ setups }: InspectionRecord, datum: Face): ReadonlyMap<string, TypedLength> {
+  const typed = typedRows(setups, datum).filter((row) => !isBlank(row.typed));
   return new Map(typed.map((row) => [row.name, row.typed]));
 }
 
