@@ -2,7 +2,13 @@ import { type Block, depthBehind } from '../core/part/block';
 import { type Face, oppositeFace } from '../core/part/faces';
 import { millimetresForDrawing } from './for-drawing';
 import type { NewId } from './new-id';
-import type { ColumnPlacing, ColumnSetup, NoseComparatorSetup, NosePlacing } from './setup-entry';
+import type {
+  ColumnPlacing,
+  ColumnSetup,
+  NoseComparatorSetup,
+  NosePlacing,
+  SetupEntry,
+} from './setup-entry';
 import { blank, isBlank, type TypedLength } from './typed-length';
 
 /*
@@ -12,6 +18,11 @@ import { blank, isBlank, type TypedLength } from './typed-length';
 
 /** A setup under which the block stands upright. */
 export type StandingSetup = NoseComparatorSetup | ColumnSetup;
+
+/** True for a comparator or column, where the block is seated to be read from the side. */
+export function isStanding(setup: SetupEntry): setup is StandingSetup {
+  return setup.kind === 'nose comparator' || setup.kind === 'column';
+}
 
 /** What the block stands on at one placing. */
 export function baseOf(

@@ -1,4 +1,4 @@
-import { isFourSided } from './four-sides';
+import { isFourSided, isStanding } from './four-sides';
 import { isRepeat } from './placings';
 import { hasReadings } from './read-with';
 import type { NoseComparatorSetup, SetupEntry } from './setup-entry';
@@ -22,9 +22,7 @@ export function isComparatorUnset(setup: SetupEntry): setup is NoseComparatorSet
 
 /** True where both sides have been read by comparator or column, and none after lifting the block again. */
 export function isReadOnce(setups: readonly SetupEntry[]): boolean {
-  const seated = setups.flatMap((setup) =>
-    setup.kind === 'nose comparator' || setup.kind === 'column' ? [setup] : [],
-  );
+  const seated = setups.filter(isStanding);
   return (
     seated.length > 0 &&
     seated.every(({ placings }) => placings.every(({ id }) => !isRepeat(placings, id))) &&

@@ -1,6 +1,6 @@
 import { type Face, outwardNormal } from '../core/part/faces';
 import type { Asked } from '../core/part/requirement';
-import { baseOf, isFourSided, type StandingSetup } from './four-sides';
+import { baseOf, isFourSided, isStanding, type StandingSetup } from './four-sides';
 import type { NewId } from './new-id';
 import { isLastSeating, passedOverAgain } from './over-face-seatings';
 import { seatAgain, traverseAgain } from './placings';
@@ -16,7 +16,7 @@ export type SidesToSeat = readonly [Face, Face] | 'all four' | undefined;
  */
 export function sidesToSeat(setups: readonly SetupEntry[], asked: Asked): SidesToSeat {
   const [first, ...others] = setups.filter((setup) => tells(setup, asked));
-  if (first === undefined || others.length > 0 || !stands(first)) return undefined;
+  if (first === undefined || others.length > 0 || !isStanding(first)) return undefined;
   return isFourSided(first) ? 'all four' : first.faces;
 }
 
@@ -36,7 +36,7 @@ export function seatEachAgain(
 /** True where the block is seated for the setup, and what it reads bears on `asked`. */
 function tells(setup: SetupEntry, { face, datum }: Asked): boolean {
   if (setup.kind === 'over the top') return setup.faces.includes(face) && face !== datum;
-  if (!stands(setup) || datum === undefined) return false;
+  if (!isStanding(setup) || datum === undefined) return false;
   const section = [setup.base, setup.faces[0]].map(axisOf);
   return section.includes(axisOf(face)) && section.includes(axisOf(datum));
 }
@@ -45,17 +45,13 @@ function axisOf(face: Face) {
   return outwardNormal(face).axis;
 }
 
-function stands(setup: SetupEntry): setup is StandingSetup {
-  return setup.kind === 'nose comparator' || setup.kind === 'column';
-}
-
 function withOneMore(
   setups: readonly SetupEntry[],
   setup: SetupEntry,
   newId: NewId,
 ): readonly SetupEntry[] {
   if (setup.kind === 'over the top') return overTheTopOnceMore(setups, setup, newId);
-  if (!stands(setup)) return setups;
+  if (!isStanding(setup)) return setups;
   const again = sidesOnceMore(setup, newId);
   return again === setup ? setups : setups.map((one) => (one === setup ? again : one));
 }

@@ -1,10 +1,9 @@
 import type { FixedFlatness } from '../../core/inspection/flatness';
-import { fieldOfReading } from '../../entry/field-of-reading';
 import { readingNames } from '../../entry/reading-names';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
-import { goToField } from '../../widgets/number-fields';
 import { loneInWords } from '../../words/flatness';
+import { ReadingNote } from './reading-note';
 
 interface LonePlaceNoteProps {
   readonly finding: FixedFlatness;
@@ -15,17 +14,11 @@ interface LonePlaceNoteProps {
 export function LonePlaceNote({ finding, inspection }: LonePlaceNoteProps) {
   const { lone, places } = finding;
   if (lone === undefined) return null;
-  const { setups, closed } = inspection;
-  const name = readingNames(setups).get(lone.reading) ?? 'One place';
-  const field = fieldOfReading(setups, lone.reading);
+  const { reading, without } = lone;
+  const name = readingNames(inspection.setups).get(reading) ?? 'One place';
   return (
-    <div class="note note-warning stack">
-      <p>{loneInWords(name, places - 1, lone.without, shop.value.units.deviation)}</p>
-      {closed === undefined && field !== undefined && (
-        <button type="button" class="button" onClick={() => goToField(field)}>
-          Go to {name}
-        </button>
-      )}
-    </div>
+    <ReadingNote inspection={inspection} reading={reading} name={name}>
+      {loneInWords(name, places - 1, without, shop.value.units.deviation)}
+    </ReadingNote>
   );
 }
