@@ -1,6 +1,9 @@
 /** Room between what names a field and the drawing above it, px. */
 const GAP = 8;
 
+/** A smooth scroll of our own passes places where the field is not in sight: what counts is where it ends. */
+const SCROLLED = 'onscrollend' in document ? 'scrollend' : 'scroll';
+
 /**
  * Keeps `field` above the keypad and under the band while what stands above it grows or shrinks; where
  * somebody has scrolled away from it, it is left alone.
@@ -14,16 +17,16 @@ export function keepInSight(field: HTMLElement): () => void {
     seen = isInSight(field);
   };
   const grown = new ResizeObserver(() => {
-    noteBand(field);
+    placeDrawing(field);
     if (seen && !isInSight(field)) bringInSight(field, 'instant');
   });
-  noteBand(field);
+  placeDrawing(field);
   bringInSight(field);
   grown.observe(contents);
-  document.addEventListener('scroll', look, { passive: true });
+  document.addEventListener(SCROLLED, look, { passive: true });
   return () => {
     grown.disconnect();
-    document.removeEventListener('scroll', look);
+    document.removeEventListener(SCROLLED, look);
   };
 }
 
@@ -65,12 +68,16 @@ function labelled(field: HTMLElement): Element {
 /** What is left for `field` between the band, or the drawing that stays under it, and the keypad. */
 function roomFor(field: HTMLElement) {
   const drawing = drawingOf(field);
-  const stays = drawing !== null && getComputedStyle(drawing).position === 'sticky';
-  const top = bandBottom() + (stays ? drawing.getBoundingClientRect().height : 0);
+  const underDrawing = drawing !== null && getComputedStyle(drawing).position === 'sticky';
+  const top = bandBottom() + (underDrawing ? drawing.getBoundingClientRect().height : 0);
+  return { top, bottom: keypadTop(field), underDrawing };
+}
+
+/** Where the keypad begins; the foot of the screen where the keys are beside `field`, on a phone that lies on its side. */
+function keypadTop(field: HTMLElement): number {
   const keypad = document.querySelector('.keypad')?.getBoundingClientRect();
-  // On a phone that lies on its side the keys are beside the field.
   const isBelow = keypad !== undefined && keypad.left < field.getBoundingClientRect().right;
-  return { top, bottom: isBelow ? keypad.top : innerHeight, underDrawing: stays };
+  return isBelow ? keypad.top : innerHeight;
 }
 
 /** The drawing that `field` belongs to. */
@@ -78,13 +85,23 @@ function drawingOf(field: HTMLElement): HTMLElement | null {
   return field.closest('.setup')?.querySelector<HTMLElement>(':scope > .tap-to-go') ?? null;
 }
 
-/** Where the band ends; the top of the screen where it has gone with the page. */
+/** Where the band ends; the top of the screen where it goes with the page. */
 function bandBottom(): number {
-  return Math.max(0, document.querySelector('.band')?.getBoundingClientRect().bottom ?? 0);
+  const band = document.querySelector('.band');
+  const stays = band !== null && getComputedStyle(band).position === 'sticky';
+  return stays ? Math.max(0, band.getBoundingClientRect().bottom) : 0;
 }
 
-/** The drawing that stays in sight does so under the band, however high that is. */
-function noteBand(field: HTMLElement): void {
+/**
+ * The drawing stays in sight under the band, however high that is. Where the text is so large that `field`
+ * and its name would have no room under it, it goes with the page.
+ */
+function placeDrawing(field: HTMLElement): void {
   const drawing = drawingOf(field);
-  if (drawing !== null) drawing.style.top = `${bandBottom()}px`;
+  if (drawing === null) return;
+  const under = bandBottom();
+  const needed = field.getBoundingClientRect().bottom - labelled(field).getBoundingClientRect().top;
+  const room = keypadTop(field) - under - drawing.getBoundingClientRect().height - GAP;
+  drawing.style.top = `${under}px`;
+  drawing.style.position = room < needed ? 'static' : '';
 }

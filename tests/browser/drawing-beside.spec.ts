@@ -78,6 +78,33 @@ test('the drawing stays between band and keypad while readings far below it are 
   await expect.poll(inSight).toBe('all in sight');
 });
 
+test('with the text doubled the field has the room, and the drawing goes with the page', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync('html { font-size: 225% !important }');
+    document.adoptedStyleSheets.push(sheet);
+  });
+  await page.reload();
+  const unseen = () =>
+    page.evaluate(() => {
+      const input = document.querySelector<HTMLInputElement>('input:focus');
+      const pad = document.querySelector('.keypad');
+      if (input === null || pad === null) return 'nothing to type in';
+      const { left, top, width, bottom } = input.getBoundingClientRect();
+      if (bottom > pad.getBoundingClientRect().top) return 'the field is under the keypad';
+      const seen = document.elementFromPoint(left + width / 2, top + 2);
+      return seen === input || seen?.contains(input) ? 'all in sight' : 'something lies over it';
+    });
+  await field(page, 'Nose height').click();
+  await expect.poll(unseen).toBe('all in sight');
+  for (const key of ['6', 'Next', '8', '0', 'Next', '3', '4', 'Next']) {
+    await tapKeys(page, [key]);
+    await expect.poll(unseen).toBe('all in sight');
+  }
+});
+
 test('a tap on a filled field where the keypad comes up is typed over, and so is what was taken back', async ({
   page,
 }) => {
