@@ -60,7 +60,7 @@ export function useUnitsButton(props: UnitsProps) {
       type="button"
       class="band-button"
       aria-expanded={open}
-      aria-label={`Units: ${size} and ${deviation}. Change`}
+      aria-label={`Units: ${size} · ${deviation}. Change`}
       onClick={() => setOpen(!open)}
     >
       {size} · {deviation}

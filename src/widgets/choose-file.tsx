@@ -3,11 +3,13 @@ import './choose-file.css';
 
 interface ChooseFileProps {
   readonly label: string;
+  /** The id of what is wrong with the file that was chosen last, where anything is. */
+  readonly refused?: string | undefined;
   readonly onFile: (file: File) => void;
 }
 
 /** A field to choose a file with, or to drop one on. Any name will do: what is in it is looked at. */
-export function ChooseFile({ label, onFile }: ChooseFileProps) {
+export function ChooseFile({ label, refused, onFile }: ChooseFileProps) {
   const [over, setOver] = useState(false);
   return (
     <label
@@ -27,6 +29,7 @@ export function ChooseFile({ label, onFile }: ChooseFileProps) {
       <span>{label}</span>
       <input
         type="file"
+        aria-describedby={refused}
         onChange={(event) => {
           const { files } = event.currentTarget;
           const file = files?.[0];

@@ -2,6 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { walkEveryScreen } from './every-screen';
 import { press, type } from './shop-floor';
+import { expectTied } from './tied';
 
 /** What WCAG 2.2 AA asks, as far as axe can see it. */
 async function expectAccessible(page: Page, screen: string): Promise<void> {
@@ -66,6 +67,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await walkEveryScreen(page, async (screen) => {
       await expectAccessible(page, screen);
       await expectRoomForFingers(page, screen);
+      await expectTied(page, screen);
       await expectAllInSight(page, screen);
     });
   });

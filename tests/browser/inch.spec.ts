@@ -10,7 +10,7 @@ test('a block in inches is read with a column from the first sheet to the record
   await press(page.getByRole('button', { name: 'New part' }));
   await press(page.getByRole('button', { name: /^Units/ }));
   await press(page.getByText('inch', { exact: true }));
-  await expect(page.getByRole('button', { name: 'Units: in and tenths. Change' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Units: in · tenths. Change' })).toBeVisible();
   await press(page.getByRole('button', { name: 'Done' }));
   await type(page, 'Name', 'Column block');
   await type(page, 'X, left to right', '2 1/2');

@@ -1,19 +1,22 @@
 import { expect, type Page, test } from '@playwright/test';
 import { describePart, sides, tapKeys, type } from './shop-floor';
 
+/** The key to the other layer of the keypad. */
+const SIGNS = 'mm + /: signs and units';
+
 const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
 
 test('the keypad types units and signs, and repeats the reading before', async ({ page }) => {
   await page.goto('/?example');
   await expect(field(page, 'Right side')).toBeFocused();
-  await tapKeys(page, ['4', '0', 'Signs and units', 'Plus', '1', '/', '2'].flatMap(keysFor));
+  await tapKeys(page, ['4', '0', SIGNS, 'Plus', '1', '/', '2'].flatMap(keysFor));
   await expect(field(page, 'Right side')).toHaveAccessibleDescription(/= 40.5 µm/);
   await tapKeys(page, ['Next', 'Repeat the last: 40+1/2']);
   await expect(field(page, 'Left side')).toHaveValue('40+1/2');
   await tapKeys(page, [
     'Turn the sign',
     ...Array.from({ length: 5 }, () => 'Erase'),
-    'Signs and units',
+    SIGNS,
     'tenths',
   ]);
   await expect(field(page, 'Left side')).toHaveValue('-4 tenths');
@@ -22,15 +25,15 @@ test('the keypad types units and signs, and repeats the reading before', async (
 
 /** A sign stands on the other layer of the keypad. */
 function keysFor(key: string): readonly string[] {
-  return key === '/' ? ['Signs and units', 'Divided by'] : [key];
+  return key === '/' ? [SIGNS, 'Divided by'] : [key];
 }
 
 test('no key is smaller than a finger, on either layer', async ({ page }) => {
   await page.goto('/?example');
   const key = (name: string) => page.locator('.keypad').getByRole('button', { name, exact: true });
   for (const [layer, one] of [
-    ['Signs and units', 'thou'],
-    ['Digits', '7'],
+    [SIGNS, 'thou'],
+    ['1 2 3: digits', '7'],
   ] as const) {
     await key(layer).tap();
     await expect(key(one)).toBeVisible();

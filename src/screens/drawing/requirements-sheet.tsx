@@ -104,6 +104,7 @@ function RequirementFields(props: RequirementFieldsProps) {
   const { requirement, entry, problems, onChange, onRemove } = props;
   const { id, face, datum, tolerance } = requirement;
   const facesProblem = problems.get(fieldKey.faces(id));
+  const wrong = facesProblem && `faces-${id}`;
   return (
     <div class="requirement-fields">
       <div class="sheet-head sheet-title">
@@ -132,6 +133,7 @@ function RequirementFields(props: RequirementFieldsProps) {
           label="Face"
           options={FACE_OPTIONS}
           chosen={face}
+          wrong={wrong}
           onChoose={(chosen) => onChange({ ...requirement, face: chosen })}
         />
         <SelectField
@@ -139,6 +141,7 @@ function RequirementFields(props: RequirementFieldsProps) {
           label="To datum"
           options={FACE_OPTIONS}
           chosen={datum}
+          wrong={wrong}
           onChoose={(chosen) => onChange({ ...requirement, datum: chosen })}
         />
         <LengthField

@@ -89,6 +89,7 @@ export function MergeSheet() {
       {step.at !== 'working' && (
         <ChooseFile
           label="Choose a file, or drop it here"
+          refused={step.at === 'refused' ? 'file-refused' : undefined}
           onFile={(file) => {
             setOthers(0);
             void look(file);
@@ -107,7 +108,11 @@ export function MergeSheet() {
             {step.what}: {step.records} records so far…
           </p>
         )}
-        {step.at === 'refused' && <p class="note note-wrong">{step.message}</p>}
+        {step.at === 'refused' && (
+          <p id="file-refused" class="note note-wrong">
+            {step.message}
+          </p>
+        )}
         {step.at === 'table' && (
           <TableArrived table={step.table} onTakeWhole={() => void takeWhole(step.table)} />
         )}

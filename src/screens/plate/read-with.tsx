@@ -40,9 +40,14 @@ export function ReadWith<S extends SetupEntry>(props: ReadWithProps<S>) {
       {locked && named !== '' && <p class="soft small">Read with {named}.</p>}
       {!asksFirst(parts) && <Choices {...props} />}
       {!locked && parts.map((part) => <Changed key={part.kind} {...props} part={part} />)}
-      <FieldMessage id={`${key}-message`} problem={problems.get(key)} />
+      <FieldMessage id={messageOf(setup)} problem={problems.get(key)} />
     </>
   );
+}
+
+/** The id of what is wrong with what a setup is read with. */
+function messageOf({ id }: SetupEntry): string {
+  return `read-with-${id}-message`;
 }
 
 /** The same choice over the fields for what the instrument shows: where there is another than the kit's. */
@@ -100,10 +105,12 @@ interface PartChoiceProps<S extends SetupEntry> extends ReadWithProps<S> {
   readonly part: InstrumentPart;
 }
 
-function PartChoice<S extends SetupEntry>({ setup, part, onChange }: PartChoiceProps<S>) {
+function PartChoice<S extends SetupEntry>(props: PartChoiceProps<S>) {
+  const { setup, part, problems, onChange } = props;
   const { kind, chosen } = part;
   const choices = choicesOf(kind);
   if (choices.length === 0 && chosen === undefined) return null;
+  const isWrong = chosen !== undefined && problems.has(fieldKey.readWith(setup.id));
   const isGone = chosen !== undefined && !choices.some(({ id }) => id === chosen.id);
   return (
     <SelectField
@@ -115,6 +122,7 @@ function PartChoice<S extends SetupEntry>({ setup, part, onChange }: PartChoiceP
         ...choices.map((item) => [item.id, itemLabel(item)] as const),
       ]}
       chosen={chosen === undefined ? '' : chosen.id || GONE}
+      wrong={isWrong ? messageOf(setup) : undefined}
       onChoose={(id) => {
         const item = choices.find((one) => one.id === id);
         if (item !== undefined || id === '') onChange((now) => readWithItem(now, kind, item));

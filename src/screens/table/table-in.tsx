@@ -71,13 +71,27 @@ export function TableIn({ part }: { readonly part: PartRecord }) {
           id="table"
           rows={6}
           value={text}
+          aria-invalid={typeof table === 'string'}
+          aria-describedby={typeof table === 'string' ? 'table-refused' : undefined}
           onInput={(event) => show(event.currentTarget.value)}
         />
       </div>
-      <ChooseFile label="Or choose a CSV file" onFile={(file) => void open(file)} />
+      <ChooseFile
+        label="Or choose a CSV file"
+        refused={refused && 'file-refused'}
+        onFile={(file) => void open(file)}
+      />
       {rows !== undefined && <p role="status">Reading: {rows} rows so far…</p>}
-      {refused !== undefined && <p class="note note-wrong">{refused}</p>}
-      {typeof table === 'string' && <p class="note note-wrong">{table}</p>}
+      {refused !== undefined && (
+        <p id="file-refused" class="note note-wrong">
+          {refused}
+        </p>
+      )}
+      {typeof table === 'string' && (
+        <p id="table-refused" class="note note-wrong">
+          {table}
+        </p>
+      )}
       {typeof table === 'object' && (
         <>
           <WhichInspection table={table} chosen={inspection} onChoose={setInspection} />

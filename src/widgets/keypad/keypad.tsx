@@ -74,6 +74,7 @@ interface TopKeysProps extends LayerProps {
 function TopKeys({ field, layer, onLayer }: TopKeysProps) {
   const before = valueBefore(field);
   const other = layer === 'digits' ? 'units' : 'digits';
+  const label = layer === 'digits' ? `${isInch(field) ? 'in' : 'mm'} + /` : '1 2 3';
   return (
     <div class="keypad-top">
       {takesBack(field) ? (
@@ -93,9 +94,9 @@ function TopKeys({ field, layer, onLayer }: TopKeysProps) {
       )}
       {takesUnits(field) ? (
         <Key
-          label={layer === 'digits' ? `${isInch(field) ? 'in' : 'mm'} + /` : '1 2 3'}
+          label={label}
           kind="word"
-          name={layer === 'digits' ? 'Signs and units' : 'Digits'}
+          name={`${label}: ${layer === 'digits' ? 'signs and units' : 'digits'}`}
           onPress={() => onLayer(other)}
         />
       ) : (
