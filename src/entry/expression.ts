@@ -27,6 +27,11 @@ const UNITS: Readonly<Record<string, keyof typeof UNIT_WORTHS>> = {
   '″': 'inch',
 };
 
+/** True of the first letters of a unit, or all of them. */
+export function beginsUnit(letters: string): boolean {
+  return Object.keys(UNITS).some((unit) => unit.startsWith(letters.toLowerCase()));
+}
+
 /** Signs that are written in more than one way. */
 const SIGNS: Readonly<Record<string, string>> = {
   '−': '-',

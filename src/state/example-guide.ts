@@ -1,9 +1,16 @@
+import type { Estimate } from '../core/adjustment/adjustment';
+import { waysOf } from '../core/correction/plan/ways';
+import { needOf } from '../core/inspection/need';
+import type { Face } from '../core/part/faces';
+import { isTheirMean } from '../core/readings/reversal';
+import { expanded } from '../core/statistics/coverage';
 import { withReading } from '../entry/placings';
-import type { MicrometerSetup, NoseComparatorSetup } from '../entry/setup-entry';
+import type { NoseComparatorSetup } from '../entry/setup-entry';
 import { inUnit, isBlank } from '../entry/typed-length';
-import type { InspectionRecord } from '../store/records';
-import type { Worked } from './answers';
-import { chain } from './chain';
+import type { InspectionRecord, PartRecord } from '../store/records';
+import { adviceOn } from './advice';
+import { type Worked, workOut } from './answers';
+import { chain, latestInspection } from './chain';
 import { changeSetup } from './plate-changes';
 
 /** What is typed while the example is played through, µm. */
@@ -14,7 +21,7 @@ interface Shown {
   readonly right: number | undefined;
   readonly left: number | undefined;
   /** What the comparator shows on a square side, as the answer has it. */
-  readonly zero: number | undefined;
+  readonly zero: Estimate | undefined;
 }
 
 /** Both sides are read; the zero is undefined where nothing tells whether they are parallel. */
@@ -24,50 +31,114 @@ export interface BothRead {
   readonly zero: number | undefined;
 }
 
+/** What there is to see once both are read. */
+export interface ZeroFound extends BothRead {
+  /** True where the zero is the mean of the two: the sides are parallel, as far as was measured. */
+  readonly isMean: boolean;
+  /** True where somebody's word that they are parallel was taken for it. */
+  readonly assumed: boolean;
+  /** The face that the advice begins with; none where nothing is to come off. */
+  readonly workFirst: Face | undefined;
+}
+
+/** What there is to see once both are read again after the work. */
+export interface ReadAgain extends BothRead {
+  /** True where the zero is elsewhere than before the work, beyond its doubt. */
+  readonly hasMoved: boolean;
+  /** True where all that the drawing asks is met. */
+  readonly isIn: boolean;
+}
+
 /** Where somebody is who plays the example through. */
 export type GuideStep =
   | { readonly kind: 'first side' }
   | { readonly kind: 'second side'; readonly right: number }
-  | ({ readonly kind: 'zero falls out' } & BothRead)
+  | ({ readonly kind: 'zero falls out' } & ZeroFound)
   | { readonly kind: 'read again'; readonly micrometer: boolean }
-  | ({ readonly kind: 'end' } & BothRead);
+  | ({ readonly kind: 'end' } & ReadAgain);
 
 /** The step that the readings have come to. */
-export function guideStep(inspection: InspectionRecord, { answer }: Worked): GuideStep {
+export function guideStep(
+  part: PartRecord,
+  inspection: InspectionRecord,
+  worked: Worked,
+): GuideStep {
+  const shown = shownIn(worked);
+  const before = beforeTheWork(inspection);
+  if (before === undefined) return firstStep(shown, worked);
+  return stepAfterWork(inspection, shown, worked, shownIn(workOut(before, part.entry)).zero);
+}
+
+function shownIn({ answer }: Worked): Shown {
   const readings = answer?.readings ?? [];
   const shownOn = (face: 'right' | 'left') =>
     readings.flatMap((reading) =>
       reading.kind === 'nose comparator' && reading.face === face ? [reading.value] : [],
     )[0];
-  const zero = answer?.comparators.find(({ kind }) => kind === 'zero')?.estimate?.value;
-  const shown = { right: shownOn('right'), left: shownOn('left'), zero };
-  return followsWork(inspection) ? stepAfterWork(inspection, shown) : firstStep(shown);
+  const zero = answer?.comparators.find(({ kind }) => kind === 'zero')?.estimate;
+  return { right: shownOn('right'), left: shownOn('left'), zero };
 }
 
-function firstStep({ right, left, zero }: Shown): GuideStep {
+function firstStep({ right, left, zero }: Shown, worked: Worked): GuideStep {
   if (right === undefined) return { kind: 'first side' };
   if (left === undefined) return { kind: 'second side', right };
-  return { kind: 'zero falls out', right, left, zero };
+  return {
+    kind: 'zero falls out',
+    right,
+    left,
+    zero: zero?.value,
+    isMean: zero !== undefined && isTheirMean(zero.value, right, left),
+    assumed: worked.answer?.sides.some(({ assumed }) => assumed) ?? false,
+    workFirst: workedFirst(worked),
+  };
 }
 
-function stepAfterWork(inspection: InspectionRecord, { right, left, zero }: Shown): GuideStep {
+/** The face that the advice begins with, as it stands under the answer. */
+function workedFirst(worked: Worked): Face | undefined {
+  const plans = adviceOn(worked)?.plans;
+  if (worked.answer === undefined || plans === undefined) return undefined;
+  const { wedge } = needOf(worked.answer);
+  if (wedge === 'in' || wedge === 'not measured') return undefined;
+  return waysOf(plans, 'stock').first.steps[0]?.face;
+}
+
+function stepAfterWork(
+  { setups }: InspectionRecord,
+  { right, left, zero }: Shown,
+  { answer }: Worked,
+  zeroBefore: Estimate | undefined,
+): GuideStep {
   if (right === undefined || left === undefined) return { kind: 'read again', micrometer: false };
-  const micrometers = inspection.setups.filter(
-    (setup): setup is MicrometerSetup => setup.kind === 'micrometer',
+  const isOpen = setups.some(
+    (setup) =>
+      setup.kind === 'micrometer' && setup.places.some(({ thickness }) => isBlank(thickness)),
   );
-  const isOpen = micrometers.some(({ places }) =>
-    places.some(({ thickness }) => isBlank(thickness)),
-  );
-  return isOpen ? { kind: 'read again', micrometer: true } : { kind: 'end', right, left, zero };
+  if (isOpen) return { kind: 'read again', micrometer: true };
+  return {
+    kind: 'end',
+    right,
+    left,
+    zero: zero?.value,
+    hasMoved: zero !== undefined && zeroBefore !== undefined && differ(zero, zeroBefore),
+    isIn: answer !== undefined && needOf(answer).wedge === 'in',
+  };
 }
 
-function followsWork({ id, part }: InspectionRecord): boolean {
+/** True where two estimates are further apart than their doubts explain. */
+function differ(one: Estimate, other: Estimate): boolean {
+  return Math.abs(one.value - other.value) > Math.hypot(expanded(one), expanded(other));
+}
+
+/** What was read before the last work that comes before `inspection`; none where there was no work. */
+function beforeTheWork({ id, part }: InspectionRecord): InspectionRecord | undefined {
   const { part: open, links = [] } = chain.value ?? {};
+  if (open !== part) return undefined;
   const before = links.slice(
     0,
     links.findIndex((link) => link.id === id),
   );
-  return open === part && before.some(({ kind }) => kind === 'work');
+  const work = before.findLastIndex(({ kind }) => kind === 'work');
+  return latestInspection(before.slice(0, Math.max(work, 0)));
 }
 
 /** Types other readings into the example's comparator, µm: as if its dial had been turned and both sides read again. */

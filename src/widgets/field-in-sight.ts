@@ -13,12 +13,16 @@ const SCROLLED = 'onscrollend' in document ? 'scrollend' : 'scroll';
 export function keepInSight(field: HTMLElement): () => void {
   const contents = field.closest('main') ?? document.body;
   let seen = true;
+  let onTheWay = true;
   const look = () => {
     seen = isInSight(field);
+    onTheWay = false;
   };
   const grown = new ResizeObserver(() => {
     placeDrawing(field);
-    if (seen && !isInSight(field)) bringInSight(field, 'instant');
+    // A scroll that has begun goes to where the field was.
+    if (onTheWay) bringInSight(field);
+    else if (seen && !isInSight(field)) bringInSight(field, 'instant');
   });
   placeDrawing(field);
   bringInSight(field);

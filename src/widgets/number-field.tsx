@@ -1,4 +1,5 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { isBegun } from '../entry/begun';
 import type { Problem } from '../entry/problems';
 import { FieldMessage } from './field-message';
 import { keyAsks } from './gauge-cable';
@@ -99,9 +100,16 @@ export function NumberField(props: NumberFieldProps) {
 /** More characters than this stand in a reading's large figures only where they are cut off. */
 const LARGE = 6;
 
-function classOf({ reading, wide, text }: NumberFieldProps): string {
+function classOf({ reading, wide, text, problem }: NumberFieldProps): string {
   const long = reading && !wide && text.length > LARGE;
-  return ['field', reading && 'field-reading', long && 'field-long', wide && 'across-all']
+  const begun = problem?.kind === 'wrong' && isBegun(text);
+  return [
+    'field',
+    reading && 'field-reading',
+    long && 'field-long',
+    wide && 'across-all',
+    begun && 'field-begun',
+  ]
     .filter(Boolean)
     .join(' ');
 }

@@ -34,6 +34,11 @@ export function withDoubt(
   return `${value} ± ${deviationNumber(expandedUncertainty, unit)} ${unit}`;
 }
 
+/** The same in one piece, where a line could break before its unit. */
+export function keptTogether(figure: string): string {
+  return figure.replaceAll(' ', '\u00a0');
+}
+
 /** A figure with its doubt, µm, as its verdict is about: '1.82 ± 1.27 µm', or '5.19 µm, 3.72 to 6.69' with form. */
 export function foundInWords({ value, doubt }: Found, unit: LengthUnit): string {
   if ('expanded' in doubt) return withDoubt(value, doubt.expanded, unit);

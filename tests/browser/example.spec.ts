@@ -42,6 +42,9 @@ test('the invented part is played through: the zero falls out, the answer stays,
   await page.getByRole('button', { name: /^As last time/ }).tap();
   await expect(guide(page)).toContainText('That is the whole job');
   await expect(page.locator('.so-far')).toContainText('1.22 ±');
+  // The dial was turned by 10 µm before.
+  await expect(guide(page)).toContainText('The zero is elsewhere');
+  await expect(guide(page)).toContainText('The lean is nearly gone');
   await guide(page).getByRole('link', { name: 'On to a part of your own' }).tap();
   await expect(page.getByRole('button', { name: 'New part' })).toBeVisible();
 });
@@ -52,7 +55,7 @@ test('where the micrometer shows a taper, the guide tells the zero that the answ
   await page.goto('/?example');
   await type(page, 'Right side', '41');
   await type(page, 'Left side', '29');
-  await expect(guide(page)).toContainText('found the sides parallel');
+  await expect(guide(page)).toContainText('the sides were found parallel');
   const thickness = field(page, 'Thickness').last();
   await thickness.fill('60.003');
   const zero = page.getByRole('region', { name: 'The comparator itself' });
@@ -61,6 +64,13 @@ test('where the micrometer shows a taper, the guide tells the zero that the answ
   await expect(guide(page)).toContainText('not the mean of the two, 35.00 µm');
   await expect(guide(page)).toContainText('it is 34.08 µm');
   await expect(guide(page).getByRole('img', { name: /zero is 34.08 µm/ })).toBeVisible();
+  await expect(guide(page)).toContainText('say ‘I work the bottom’');
+  // A taper as large makes the right the side to be worked.
+  await thickness.fill('60.009');
+  await expect(guide(page)).toContainText('say ‘I work the right’');
+  await expect(page.getByRole('button', { name: /^I work the/ }).first()).toHaveText(
+    'I work the right',
+  );
   await page.getByRole('button', { name: /^Remove Micrometer/ }).click();
   await expect(guide(page)).toContainText('nothing tells that now');
 });

@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { describePart, sides, tapKeys, type } from './shop-floor';
+import { describePart, press, sides, tapKeys, type } from './shop-floor';
 
 /** The key to the other layer of the keypad. */
 const SIGNS = 'mm + /: signs and units';
@@ -203,6 +203,52 @@ test.describe('a gauge with a cable', () => {
   }
 
   test.use({ serviceWorkers: 'block' });
+});
+
+test('heights taken over from the other pair lead to its reading, in sight under the drawing', async ({
+  page,
+}) => {
+  await describePart(page, { name: 'Trial block', size: ['80', '50', '60'], within: '0.01' });
+  await page.getByRole('link', { name: 'Change' }).tap();
+  await press(page.getByRole('button', { name: 'Add a requirement' }));
+  await press(page.getByRole('link', { name: 'To the part', exact: true }));
+  await page.getByRole('button', { name: 'Take readings' }).tap();
+  await field(page, 'Nose height').first().tap();
+  await tapKeys(page, '8 Next 5 2 Next 1 2 Next 4 Next'.split(' '));
+  await page.evaluate(() => {
+    document.addEventListener('scrollend', () => {
+      document.documentElement.dataset.scrolled = 'true';
+    });
+  });
+  // The keypad stays: the button stands above it.
+  await page.getByRole('button', { name: 'Heights as for right and left' }).click();
+  await expect(field(page, 'Back side')).toBeFocused();
+  const unseen = () =>
+    page.evaluate(() => {
+      if (document.documentElement.dataset.scrolled === undefined) return 'still on the way';
+      const input = document.activeElement;
+      if (input === null) return 'nothing to type in';
+      const { left, top, width, height } = input.getBoundingClientRect();
+      const seen = document.elementFromPoint(left + width / 2, top + height / 2);
+      return seen === input ? 'in sight' : 'something lies over it';
+    });
+  await expect.poll(unseen).toBe('in sight');
+});
+
+test('what is only begun is not marked while it is typed, and is once it is left', async ({
+  page,
+}) => {
+  await page.goto('/?example');
+  const right = field(page, 'Right side');
+  await expect(right).toBeFocused();
+  await tapKeys(page, ['4', 'Signs and units', 'Plus']);
+  await expect(right).toHaveAccessibleDescription(/A number is missing after/);
+  const message = page.locator('.field').filter({ has: right }).locator('.field-message');
+  const mark = () => message.evaluate((said) => getComputedStyle(said, '::before').content);
+  expect(await mark()).toBe('none');
+  await tapKeys(page, ['Next']);
+  await expect(right).not.toBeFocused();
+  expect(await mark()).toContain('✕');
 });
 
 test('from opening the app to the verdict on a known part: at most 12 taps beside the digits', async ({

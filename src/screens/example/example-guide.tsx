@@ -1,11 +1,18 @@
 import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import type { Face } from '../../core/part/faces';
 import { reversal } from '../../core/readings/reversal';
 import type { Worked } from '../../state/answers';
-import { type BothRead, type GuideStep, guideStep, PLAYED } from '../../state/example-guide';
+import {
+  type GuideStep,
+  guideStep,
+  PLAYED,
+  type ReadAgain,
+  type ZeroFound,
+} from '../../state/example-guide';
 import { dismiss } from '../../state/plate-changes';
 import { shop } from '../../state/shop';
-import type { InspectionRecord } from '../../store/records';
+import type { InspectionRecord, PartRecord } from '../../store/records';
 import { Reversal } from '../../widgets/drawings/reversal';
 import { ENTRY_DONE } from '../../widgets/number-fields';
 import { deviation } from '../../words/numbers';
@@ -13,18 +20,19 @@ import { to } from '../paths';
 import { TurnTheDial } from './turn-the-dial';
 
 interface ExampleGuideProps {
+  readonly part: PartRecord;
   readonly inspection: InspectionRecord;
   readonly worked: Worked;
 }
 
 /** Leads through the invented example, one step at a time: what to type, and what it shows. */
-export function ExampleGuide({ inspection, worked }: ExampleGuideProps) {
+export function ExampleGuide({ part, inspection, worked }: ExampleGuideProps) {
   const section = useRef<HTMLElement>(null);
   useDoneLeadsTo(section);
   return (
     <section class="note guide" aria-label="Try-out" ref={section}>
       <div class="stack" aria-live="polite">
-        <Step inspection={inspection} step={guideStep(inspection, worked)} />
+        <Step inspection={inspection} step={guideStep(part, inspection, worked)} />
       </div>
       <div class="sheet-head">
         <span class="soft small">Try-out on an invented part</span>
@@ -88,7 +96,7 @@ function Step({ inspection, step }: StepProps) {
           {step.zero !== undefined && (
             <TurnTheDial {...step} inspection={inspection} zero={step.zero} />
           )}
-          <p>Further down stands what to take off. There say ‘I work the bottom’.</p>
+          {step.zero !== undefined && <ToTheWork face={step.workFirst} />}
         </>
       );
     case 'read again':
@@ -108,7 +116,7 @@ function Step({ inspection, step }: StepProps) {
 }
 
 /** How the zero comes out of two readings: the plain way only where the sides are parallel. */
-function WhatFallsOut({ right, left, zero }: BothRead) {
+function WhatFallsOut({ right, left, zero, isMean, assumed }: ZeroFound) {
   if (zero === undefined) {
     return (
       <p>
@@ -117,25 +125,34 @@ function WhatFallsOut({ right, left, zero }: BothRead) {
       </p>
     );
   }
-  const { zero: mean } = reversal(right, left);
-  if (inWords(mean) === inWords(zero)) {
+  if (isMean) {
     return (
       <p>
-        <b>The zero falls out.</b> Both have it in them, and the micrometer found the sides
-        parallel, so what one leans out the other leans in: their mean is the zero, and half their
-        difference the lean.
+        <b>The zero falls out.</b> Both have it in them, and{' '}
+        {assumed ? 'the sides are taken as parallel' : 'the sides were found parallel'}, so what one
+        leans out the other leans in: their mean is the zero, and half their difference the lean.
       </p>
     );
   }
   return (
     <p>
-      <b>The zero falls out.</b> It is not the mean of the two, {inWords(mean)}: the micrometer
-      found the sides not parallel. With the taper taken out it is <b>{inWords(zero)}</b>.
+      <b>The zero falls out.</b> It is not the mean of the two,{' '}
+      {inWords(reversal(right, left).zero)}: the sides were found not parallel. With the taper taken
+      out it is <b>{inWords(zero)}</b>.
     </p>
   );
 }
 
-function End({ right, left, zero }: BothRead) {
+/** What the advice under the answer begins with. */
+function ToTheWork({ face }: { readonly face: Face | undefined }) {
+  return face === undefined ? (
+    <p>Further down stands that nothing need come off.</p>
+  ) : (
+    <p>Further down stands what to take off. There say ‘I work the {face}’.</p>
+  );
+}
+
+function End({ right, left, zero, hasMoved, isIn }: ReadAgain) {
   return (
     <>
       {zero !== undefined && (
@@ -149,8 +166,12 @@ function End({ right, left, zero }: BothRead) {
         />
       )}
       <p>
-        <b>That is the whole job:</b> read both sides, take the lean off, read again. The zero is
-        where it was; the lean is nearly gone.
+        <b>That is the whole job:</b> read both sides, take the lean off, read again.{' '}
+        {zero !== undefined &&
+          (hasMoved
+            ? 'The zero is elsewhere, as after a turn of the dial: that changes nothing. '
+            : 'The zero is where it was. ')}
+        {isIn ? 'The lean is nearly gone.' : 'Some lean is left: below stands what to take off.'}
       </p>
       <a class="button button-main" href={to.bench()}>
         On to a part of your own

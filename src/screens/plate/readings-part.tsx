@@ -94,7 +94,11 @@ export function ReadingsPart(props: ReadingsPartProps) {
             before={before}
             lastTime={lastTime}
             sides={sidesOf(setup, answer?.sides ?? [])}
-            beside={setup === guided && <GuideWhenShown inspection={inspection} worked={worked} />}
+            beside={
+              setup === guided && (
+                <GuideWhenShown part={part} inspection={inspection} worked={worked} />
+              )
+            }
             instead={
               closed === undefined &&
               setup !== guided && <SetUpOtherwise inspection={inspection} setup={setup} />

@@ -17,7 +17,7 @@ import { DISAGREEMENT, doesNotRepeatInWords } from '../../words/checks';
 import { requirementName } from '../../words/faces';
 import { leanInWords } from '../../words/leans';
 import { nextToReadInWords } from '../../words/next-to-read';
-import { deviation as shown, withDoubt } from '../../words/numbers';
+import { keptTogether, deviation as shown, withDoubt } from '../../words/numbers';
 import { VERDICT_LABELS } from '../../words/verdicts';
 import { NextInBar } from './next-in-bar';
 
@@ -91,7 +91,7 @@ function lineOf(
     const withForm = 'withForm' in finding ? finding.withForm : undefined;
     const width =
       withForm === undefined
-        ? withDoubt(zone.width, expanded(zone), deviation)
+        ? keptTogether(withDoubt(zone.width, expanded(zone), deviation))
         : `${shown(withForm.width, deviation)} with form`;
     return `${requirementName(requirement)}: ${width}`;
   }
@@ -102,7 +102,7 @@ function lineOf(
     if (outOfSquare[0] !== undefined) return leanInWords(faces[0], base, outOfSquare[0]);
     if (difference !== undefined) {
       const by = withDoubt(Math.abs(difference.value), expanded(difference), deviation);
-      return `The sides differ by ${by}. ${next ? nextToReadInWords(next) : 'Which one leans: see what is missing'}`;
+      return `The sides differ by ${keptTogether(by)}. ${next ? nextToReadInWords(next) : 'Which one leans: see what is missing'}`;
     }
   }
   return next ? `Not fixed yet. ${nextToReadInWords(next)}` : 'Not fixed yet: see what is missing';
