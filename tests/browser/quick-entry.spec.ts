@@ -241,7 +241,7 @@ test('what is only begun is not marked while it is typed, and is once it is left
   await page.goto('/?example');
   const right = field(page, 'Right side');
   await expect(right).toBeFocused();
-  await tapKeys(page, ['4', 'Signs and units', 'Plus']);
+  await tapKeys(page, ['4', SIGNS, 'Plus']);
   await expect(right).toHaveAccessibleDescription(/A number is missing after/);
   const message = page.locator('.field').filter({ has: right }).locator('.field-message');
   const mark = () => message.evaluate((said) => getComputedStyle(said, '::before').content);
