@@ -33,8 +33,7 @@ export async function loadAhead(): Promise<void> {
     await loadScreen[screen]();
   }
   const { warmUp } = await import('../state/warm-up');
-  for (const piece of warmUp()) {
-    await idle();
-    piece();
-  }
+  const steps = warmUp();
+  do await idle();
+  while (steps.next().done !== true);
 }

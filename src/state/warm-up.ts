@@ -6,19 +6,25 @@ import { learnedRate, usualWay } from './learning';
 import { nextToRead } from './next-to-read';
 
 /**
- * Works an invented part out, each piece for a turn of its own: the browser compiles a program as it
- * first runs, and that is not to keep the first keys waiting. What comes of it is dropped.
+ * Works an invented part out, a piece at each step, each step for a turn of its own: the browser compiles
+ * a program as it first runs, and that is not to keep the first keys waiting. What comes of it is dropped.
  */
-export function* warmUp(): Generator<() => void> {
+export function* warmUp(): Generator<void, void> {
   const unread = exampleWith('');
+  yield;
+  const beforehand = workOut(unread.inspection, unread.part.entry);
+  yield;
+  nextToRead(unread.inspection, beforehand);
+  yield;
   const { part, inspection } = exampleWith('40');
-  const worked = () => workOut(inspection, part.entry);
-  const beforehand = () => workOut(unread.inspection, unread.part.entry);
-  yield beforehand;
-  yield () => nextToRead(unread.inspection, beforehand());
-  yield worked;
-  const { answer } = worked();
-  if (answer !== undefined) yield () => disagrees(answer);
-  yield* adviceOn(worked())?.pieces ?? [];
-  yield () => learnedRate(usualWay(part));
+  yield;
+  const worked = workOut(inspection, part.entry);
+  yield;
+  if (worked.answer !== undefined) disagrees(worked.answer);
+  yield;
+  for (const piece of adviceOn(worked)?.pieces ?? []) {
+    piece();
+    yield;
+  }
+  learnedRate(usualWay(part));
 }
