@@ -19,7 +19,10 @@ export function usePrepared<T>(
       if (pieces.length === 0) return show(() => value);
       turn = setTimeout(goOn, 0, workOff(pieces));
     };
-    turn = setTimeout(() => goOn(piecesOf(value)));
+    // Telling the pieces is a piece too.
+    turn = setTimeout(() => {
+      turn = setTimeout(goOn, 0, piecesOf(value));
+    });
     return () => clearTimeout(turn);
   }, [value]);
   return prepared;
