@@ -248,7 +248,7 @@ test('what is only begun is not marked while it is typed, and is once it is left
   expect(await mark()).toBe('none');
   await tapKeys(page, ['Next']);
   await expect(right).not.toBeFocused();
-  expect(await mark()).toContain('✕');
+  expect(await mark()).not.toBe('none');
 });
 
 test('from opening the app to the verdict on a known part: at most 12 taps beside the digits', async ({
