@@ -1,6 +1,6 @@
 import type { Face } from '../core/part/faces';
 import { sitReading } from '../core/readings/unknowns';
-import { baseOf, isFourSided, type StandingSetup } from './four-sides';
+import { baseOf, isFourSided, isStanding, type StandingSetup } from './four-sides';
 import { seatingOf } from './over-face-seatings';
 import { isTurned } from './read-with';
 import type { ColumnPlacing, ColumnSetup, NoseComparatorSetup, SetupEntry } from './setup-entry';
@@ -26,10 +26,10 @@ type Names = readonly (readonly [string, string])[];
 function namesIn(setup: SetupEntry, setups: readonly SetupEntry[]): Names {
   switch (setup.kind) {
     case 'nose comparator':
-      return setup.placings.map((placing, index) => [placing.id, noseName(setup, index)]);
+      return setup.placings.map((placing, index) => [placing.id, noseName(setup, index, setups)]);
     case 'column':
       return setup.placings.flatMap((placing): Names => {
-        const name = traverseName(setup, placing);
+        const name = traverseName(setup, placing, setups);
         const rows = setup.heights.map(
           ({ id }, row) => [`${placing.id} ${id}`, `${name} at ${heightName(setup, row)}`] as const,
         );
@@ -58,22 +58,34 @@ function namesIn(setup: SetupEntry, setups: readonly SetupEntry[]): Names {
   }
 }
 
-function noseName(setup: NoseComparatorSetup, index: number): string {
+function noseName(
+  setup: NoseComparatorSetup,
+  index: number,
+  setups: readonly SetupEntry[],
+): string {
   const placing = setup.placings[index];
   if (placing === undefined) throw new RangeError('There is no such placing');
   const alike = (other: typeof placing) =>
     other.face === placing.face && baseOf(setup, other) === baseOf(setup, placing);
   const seating = setup.placings.slice(0, index + 1).filter(alike).length;
-  return `${label(placing.face)} side${standIn(setup, placing)}${seating > 1 ? `, seating ${seating}` : ''}`;
+  return `${label(placing.face)} side${standIn(setup, placing, setups)}${seating > 1 ? `, seating ${seating}` : ''}`;
 }
 
-/** A traverse of a column by its side, by what it stands on, and by its seating: 'Right, seating 2', 'Top on right'. */
-export function traverseName(setup: ColumnSetup, placing: ColumnPlacing): string {
+/**
+ * A traverse of a column by its side, by what it stands on, and by its seating: 'Right, seating 2', 'Top on right'.
+ *
+ * @param setups all that it is to be told from.
+ */
+export function traverseName(
+  setup: ColumnSetup,
+  placing: ColumnPlacing,
+  setups: readonly SetupEntry[] = [setup],
+): string {
   const alike = setup.placings.filter(
     (other) => other.face === placing.face && baseOf(setup, other) === baseOf(setup, placing),
   );
   const seating = alike.indexOf(placing) + 1;
-  return `${label(placing.face)}${standIn(setup, placing)}${seating > 1 ? `, seating ${seating}` : ''}`;
+  return `${label(placing.face)}${standIn(setup, placing, setups)}${seating > 1 ? `, seating ${seating}` : ''}`;
 }
 
 /** The same for every traverse, by the id of its placing. */
@@ -81,7 +93,7 @@ export function traverseNames(setups: readonly SetupEntry[]): ReadonlyMap<string
   const columns = setups.filter((setup): setup is ColumnSetup => setup.kind === 'column');
   return new Map(
     columns.flatMap((setup) =>
-      setup.placings.map((placing) => [placing.id, traverseName(setup, placing)] as const),
+      setup.placings.map((placing) => [placing.id, traverseName(setup, placing, setups)] as const),
     ),
   );
 }
@@ -91,9 +103,18 @@ export function heightName({ heights }: ColumnSetup, row: number): string {
   return heights[row]?.height.text.trim() || `height ${row + 1}`;
 }
 
-/** What the block stands on, where that is not always the same. */
-function standIn(setup: StandingSetup, placing: { readonly base?: Face }): string {
-  return isFourSided(setup) ? ` on ${baseOf(setup, placing)}` : '';
+/** What the block stands on, where that is not always the same as this face is read. */
+function standIn(
+  setup: StandingSetup,
+  placing: { readonly face: Face; readonly base?: Face },
+  setups: readonly SetupEntry[],
+): string {
+  const base = baseOf(setup, placing);
+  const standsOtherwise = (other: StandingSetup) =>
+    other.kind === setup.kind &&
+    other.placings.some((one) => one.face === placing.face && baseOf(other, one) !== base);
+  const isToTell = isFourSided(setup) || setups.filter(isStanding).some(standsOtherwise);
+  return isToTell ? ` on ${base}` : '';
 }
 
 function label(face: Face): string {

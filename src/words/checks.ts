@@ -75,7 +75,7 @@ export function suspectInWords(
 ): string {
   const looks = `${beside ? 'Even so, ' : ''}${name} ${offInWords(check, unit)}. `;
   const doubt = among > 1 ? `It may be this one of ${among}, not to be told apart. ` : '';
-  return `${looks}${doubt}A chip under the part, a slip in reading or typing? Read it again, or leave it out.`;
+  return `${looks}${doubt}A chip or dirt in between, a slip in reading or typing? Read it again, or leave it out.`;
 }
 
 function offInWords({ blunder = 0 }: EquationCheck, unit: LengthUnit): string {

@@ -66,6 +66,17 @@ describe('the name of a reading', () => {
     });
   });
 
+  it('tells what it stands on where another setting reads the same side from another base', () => {
+    const onFront = noseSetup({}, undefined, 'front');
+    const placings = onFront.placings.map((one) => ({ ...one, id: `${one.id}, front` }));
+    expect(Object.fromEntries(readingNames([swung, { ...onFront, placings }]))).toEqual({
+      'on right': 'Right side on bottom',
+      'on left': 'Left side on bottom',
+      'on right, front': 'Right side on front',
+      'on left, front': 'Left side on front',
+    });
+  });
+
   it('of a traverse is the same without the height', () => {
     expect(Object.fromEntries(traverseNames([fourSided, run]))).toEqual({
       'on right': 'Right',

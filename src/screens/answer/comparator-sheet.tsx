@@ -60,11 +60,13 @@ function Comparator({ comparator, inspection }: ComparatorProps) {
   );
 }
 
-/** Which pair was read, with which comparator, and whether its signs are turned. */
+/** Which pair was read on which base, with which comparator, and whether its signs are turned. */
 function setupInWords(setup: SetupEntry): string {
   const name = 'instrument' in setup ? setup.instrument?.name.trim() : undefined;
   const turned = isTurned(setup) ? 'sign turned: plus is plunger pushed in' : undefined;
-  return [pairName(setup.faces), name, turned].filter(Boolean).join('; ');
+  const stand = 'base' in setup ? ` on the ${setup.base}` : '';
+  const pair = `${pairName(setup.faces)}${stand}`;
+  return [pair, name, turned].filter(Boolean).join('; ');
 }
 
 function idOf(comparator: ComparatorAnswer): string {

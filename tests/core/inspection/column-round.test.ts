@@ -15,7 +15,7 @@ import { exactOutOfSquare, randomBlock } from '../support/exact-block';
 import { exactTraverse } from '../support/exact-readings';
 import { known } from '../support/known';
 import { manyRandoms } from '../support/random';
-import { traverse } from '../support/readings';
+import { nose, traverse } from '../support/readings';
 import { BLOCK, partWith, requirement } from '../support/worked-block';
 
 /** A corner of a section: the face that is read, and what the block stands on. */
@@ -176,6 +176,12 @@ describe('what would fix a section that a column has read', () => {
     const [candidate] = fourSides('right', 'bottom', [...right, ...left, ...stopped], BLOCK);
     expect(candidate?.readings).toHaveLength(4);
     expect(fourSides('right', 'bottom', stopped, BLOCK)).toEqual([]);
+  });
+
+  it('is nothing where all was read in another section, with a comparator too', () => {
+    const compared = nose('right', 1, { low: 5, high: 25 });
+    expect(fourSides('right', 'bottom', [compared], BLOCK)).toHaveLength(1);
+    expect(fourSides('right', 'front', [...right, ...left, compared], BLOCK)).toEqual([]);
   });
 
   it('is nothing with a block that is lower on its side than the column was run up', () => {

@@ -27,7 +27,7 @@ function withSettings(
 ): readonly Candidate[] {
   const settings = new Map<string, NoseComparatorReading>();
   for (const reading of readings) {
-    if (reading.kind === 'nose comparator' && faces.includes(reading.face)) {
+    if (reading.kind === 'nose comparator' && isRound(faces, reading)) {
       settings.set(reading.setting, reading);
     }
   }
@@ -50,7 +50,7 @@ function withColumns(
   readings: readonly Reading[],
   height: number,
 ): readonly Candidate[] {
-  const round = traversesOf(readings).filter(([first]) => faces.includes(first!.face));
+  const round = traversesOf(readings).filter(([first]) => isRound(faces, first!));
   const columns = groupedBy(round.flat(), ({ column }) => column);
   return [...columns].flatMap(([column, own]) => {
     const like = own.filter(({ placing }) => placing === own[0]!.placing);
@@ -69,6 +69,11 @@ function withColumns(
       },
     ];
   });
+}
+
+/** True for a reading of the section itself: one of its faces on another. */
+function isRound(faces: FourFaces, { face, base }: NoseComparatorReading | ColumnReading): boolean {
+  return faces.includes(face) && faces.includes(base);
 }
 
 /** The readings of each placing of a column that has two heights or more: one alone shows no lean. */
