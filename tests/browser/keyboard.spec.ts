@@ -1,4 +1,5 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
+import { describePart, takeAsParallel, type } from './shop-floor';
 
 // At a desk, where the parts stand beside the one at hand, and with the keyboard alone.
 test.use({ viewport: { width: 1440, height: 900 }, hasTouch: false, isMobile: false });
@@ -108,6 +109,33 @@ test('from the answer it is a few keys to the work, to Finish and to the record'
   await expect(page.getByRole('button', { name: 'Finish these readings' })).toBeFocused();
   await page.keyboard.press('Enter');
   await expect(page.getByRole('link', { name: 'Record of these readings' })).toBeFocused();
+});
+
+test('from the answer it is a few keys to what another pair lacks', async ({ page }) => {
+  await describePart(page, { name: 'Trial', size: ['60', '40', '90'], within: '0.005' });
+  await page.getByRole('link', { name: 'Change' }).click();
+  const button = (name: string) => page.getByRole('button', { name, exact: true });
+  await button('Add a requirement').click();
+  await field(page, 'Within').last().fill('0.005');
+  await page.getByRole('link', { name: 'To the part', exact: true }).click();
+  await button('Take readings').click();
+  await field(page, 'Nose height').first().fill('6');
+  await field(page, 'Indicator height').first().fill('80');
+  await type(page, 'Right side', '34');
+  await type(page, 'Left side', '31');
+  await takeAsParallel(page, '1');
+  await button('Heights as for right and left').click();
+  await type(page, 'Front side', '12');
+  await type(page, 'Back side', '14');
+  const micrometer = button('Use the micrometer');
+  await expect(micrometer).toBeVisible();
+  await page.getByRole('heading', { name: 'What they say' }).focus();
+  const focused = () => page.evaluate(() => document.activeElement?.textContent);
+  for (let keys = 0; keys < 6 && (await focused()) !== 'Use the micrometer'; keys += 1) {
+    await page.keyboard.press((await focused()) === 'To what is not fixed' ? 'Enter' : 'Tab');
+  }
+  await expect(micrometer).toBeFocused();
+  await expect(micrometer).toBeInViewport({ ratio: 1 });
 });
 
 test('an answer that one has scrolled down in is shown from its top again', async ({ page }) => {

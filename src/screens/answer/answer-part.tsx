@@ -1,7 +1,9 @@
 import { disagrees } from '../../core/inspection/disagreement';
 import type { Worked } from '../../state/answers';
 import type { InspectionRecord, PartRecord } from '../../store/records';
+import { goOnAfter } from '../../widgets/going-on';
 import { InTurns } from '../../widgets/in-turns';
+import { useWide } from '../../widgets/wide';
 import { MethodChanged } from '../record/method-changed';
 import { ChecksSheet } from './checks-sheet';
 import { ComparatorSheet } from './comparator-sheet';
@@ -28,7 +30,9 @@ interface AnswerPartProps {
 export function AnswerPart({ part, inspection, worked, onGoOn, onFinish }: AnswerPartProps) {
   const { answer } = worked;
   const entry = inspection.closed?.part ?? part.entry;
+  const areBeside = useWide(70);
   const unfixed = answer?.findings.filter(({ fixed }) => !fixed) ?? [];
+  const lacks = unfixed.length > 0 || answer?.flatness.some(({ fixed }) => !fixed);
   // What is missing of a pair that is being read is told on the pair's own sheet.
   const groups = notFixedGroups(
     unfixed.filter((finding) => !answer?.sides.some((sides) => isOfPair(sides, finding))),
@@ -47,10 +51,24 @@ export function AnswerPart({ part, inspection, worked, onGoOn, onFinish }: Answe
             Finish
           </button>
         )}
-        <button type="button" class="button button-quiet only-in-one-column" onClick={onGoOn}>
+        <button
+          type="button"
+          // Beside each other what it leads to is in sight.
+          class={`button button-quiet ${areBeside ? 'for-the-keyboard' : ''}`}
+          onClick={onGoOn}
+        >
           What to take off
         </button>
       </div>
+      {lacks && (
+        <button
+          type="button"
+          class="button for-the-keyboard"
+          onClick={({ currentTarget }) => goOnAfter(currentTarget, '[data-not-fixed]')}
+        >
+          To what is not fixed
+        </button>
+      )}
       <MethodChanged inspection={inspection} entry={entry} />
       {answer === undefined ? (
         <p class="note">{silenceInWords(worked)}</p>

@@ -100,7 +100,7 @@ function NotMapped({ lack, face, base, inspection }: NotMappedProps) {
   );
   return (
     <>
-      <p class="note">
+      <p class="note" tabIndex={-1} data-not-fixed>
         <b>Not fixed by these readings.</b> {lackInWords(lack, face, shop.value.units.deviation)}
       </p>
       {inspection.closed === undefined && !isBegun && (

@@ -42,7 +42,7 @@ export function NotFixed({ remedies, requirement, inspection }: NotFixedProps) {
     .filter(([kind]) => !started.has(kind));
   return (
     <>
-      <div class="note">
+      <div class="note" tabIndex={-1} data-not-fixed>
         <p>
           <b>Not fixed by these readings.</b>{' '}
           {others.length === 0 ? first : 'Any one of these would do:'}
