@@ -118,11 +118,12 @@ async function everySide(page, show) {
     ['Back', 'Top'],
     ['Bottom', 'Top'],
   ]) {
+    const faces = page.getByRole('combobox', { name: 'Face' });
+    const before = await faces.count();
     await page.getByRole('button', { name: 'Add a requirement' }).click();
-    await page
-      .getByRole('combobox', { name: 'Face' })
-      .last()
-      .selectOption(face ?? '');
+    // The last is the one before until the new one is drawn.
+    await faces.nth(before).waitFor();
+    await faces.last().selectOption(face ?? '');
     await page
       .getByRole('combobox', { name: 'To datum' })
       .last()
