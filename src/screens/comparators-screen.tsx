@@ -16,6 +16,7 @@ import { limitsInWords, movedInWords } from '../words/comparators';
 import { LEAN_OVER } from '../words/leans';
 import { withDoubt } from '../words/numbers';
 import { day, moment } from '../words/time';
+import { useCameFrom } from './came-from';
 import { Gathering, useGatheredFinds } from './gathered-finds';
 import { to } from './paths';
 import { useUnitsButton } from './units-button';
@@ -23,12 +24,13 @@ import { useUnitsButton } from './units-button';
 /** What turning blocks round has said of each comparator so far, and whether it has moved. */
 export function ComparatorsScreen() {
   const units = useUnitsButton({});
+  const from = useCameFrom();
   useGatheredFinds();
   const histories = comparatorHistories.value;
   return (
     <Page
       title="The comparators"
-      back={{ to: to.kit(), name: 'kit and units' }}
+      back={{ to: to.kit(from), name: 'kit and units' }}
       side={units.button}
       opened={units.panel}
     >

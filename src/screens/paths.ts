@@ -27,13 +27,12 @@ export const ROUTES = {
 /** Addresses of the screens. */
 export const to = {
   bench: () => BASE,
-  /** `from` is the address to go back to. */
-  kit: (from?: string) =>
-    from === undefined ? ROUTES.kit : `${ROUTES.kit}?from=${encodeURIComponent(from)}`,
-  drawer: () => ROUTES.drawer,
-  rates: () => ROUTES.rates,
+  /** `from` is the address to go back to, of the kit and of what lies behind it. */
+  kit: (from?: string) => withFrom(ROUTES.kit, from),
+  drawer: (from?: string) => withFrom(ROUTES.drawer, from),
+  rates: (from?: string) => withFrom(ROUTES.rates, from),
+  comparators: (from?: string) => withFrom(ROUTES.comparators, from),
   files: () => ROUTES.files,
-  comparators: () => ROUTES.comparators,
   part: (part: string) => `${BASE}part/${part}`,
   drawing: (part: string) => `${BASE}part/${part}/drawing`,
   plate: (part: string, inspection: string) => `${BASE}part/${part}/readings/${inspection}`,
@@ -49,3 +48,7 @@ export const to = {
     return `${BASE}part/${part}/compare${chosen}`;
   },
 } as const;
+
+function withFrom(screen: string, from: string | undefined): string {
+  return from === undefined ? screen : `${screen}?from=${encodeURIComponent(from)}`;
+}

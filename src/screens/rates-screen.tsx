@@ -28,6 +28,7 @@ import {
   spokenRate,
   typicalInWords,
 } from '../words/work';
+import { useCameFrom } from './came-from';
 import { Gathering, useGatheredFinds } from './gathered-finds';
 import { to } from './paths';
 import { useUnitsButton } from './units-button';
@@ -36,12 +37,13 @@ import { METHOD_NAMES } from './work/method-names';
 /** How fast each way of working has cut so far: to be looked at, put right, and begun anew. */
 export function RatesScreen() {
   const units = useUnitsButton({});
+  const from = useCameFrom();
   useGatheredFinds();
   const ways = learnedWays.value;
   return (
     <Page
       title="How fast it cuts"
-      back={{ to: to.kit(), name: 'kit and units' }}
+      back={{ to: to.kit(from), name: 'kit and units' }}
       side={units.button}
       opened={units.panel}
     >

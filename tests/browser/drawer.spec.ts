@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { describePart, readBothSides, sides, takeAsParallel } from './shop-floor';
+import { describePart, press, readBothSides, sides, takeAsParallel } from './shop-floor';
 
 const kind = (page: Page, name: string) => page.getByRole('region', { name, exact: true });
 
@@ -91,4 +91,25 @@ test('an instrument that was changed in the drawer since is said, and taken over
   await expect(page.getByText('Finished.')).toBeVisible();
   await expect(takeOver).toHaveCount(0);
   await expect(setup).toContainText('plus on its dial is plunger let out');
+});
+
+test('from the plate to the kit and what lies behind it, and all the way back to the readings', async ({
+  page,
+}) => {
+  await page.goto('/?example');
+  await expect(page.getByRole('link', { name: 'Kit 1', exact: true })).toBeVisible();
+  const plate = new URL(page.url()).pathname;
+  for (const [behind, name] of [
+    [/^The drawer/, 'the kit'],
+    ['How fast your papers cut', 'kit and units'],
+    ['Whether the comparators have moved', 'kit and units'],
+  ] as const) {
+    await press(page.getByRole('link', { name: 'Kit 1', exact: true }));
+    await page.getByRole('link', { name: behind }).tap();
+    // Loaded anew, nothing but the address tells where one came from.
+    await page.reload();
+    await page.getByRole('link', { name: `Back to ${name}` }).tap();
+    await page.getByRole('link', { name: 'Back to the readings' }).tap();
+    await expect(page).toHaveURL((url) => url.pathname === plate);
+  }
 });

@@ -6,6 +6,7 @@ import { loading } from '../../state/shop';
 import { Fold } from '../../widgets/fold';
 import { Page } from '../../widgets/page';
 import { itemLabel, KIND_NAMES } from '../../words/instruments';
+import { useCameFrom } from '../came-from';
 import { Message } from '../message';
 import { to } from '../paths';
 import { ItemFields } from './item-fields';
@@ -15,10 +16,11 @@ const KINDS = Object.keys(KIND_NAMES) as readonly DrawerKind[];
 /** Everything of the shop's that a kit is made up of: entered here once, chosen after. */
 export function DrawerScreen() {
   const [added, setAdded] = useState<string>();
+  const from = useCameFrom();
   // What is changed must be what lies in the database.
   if (loading.value === 'waiting') return <Message title="The drawer" text="Opening…" />;
   return (
-    <Page title="The drawer" back={{ to: to.kit(), name: 'the kit' }} wide>
+    <Page title="The drawer" back={{ to: to.kit(from), name: 'the kit' }} wide>
       <p class="soft">
         Put in here what you read and work with, once; then choose it for a kit, or for one setup at
         the plate. None of it is needed to begin: a kit has figures of its own.

@@ -51,7 +51,7 @@ export function ItemFields({ item, problems }: FieldsProps<DrawerItem>) {
           <NameField item={item} />
           <p class="soft small">
             {item.kind === 'comparator'
-              ? 'Its zero needs no figure: turning the block round finds it, and it is followed under this name.'
+              ? 'Its zero needs no figure: turning the block round finds it, and it is followed under this name. Its dial goes under Indicator.'
               : 'Its lean needs no figure: turning the block round finds it, and it is followed under this name.'}
           </p>
         </>

@@ -3,16 +3,18 @@ import { problemsOf } from '../../entry/read-instrument';
 import { chooseForKit, drawer } from '../../state/drawer';
 import { SelectField } from '../../widgets/select-field';
 import { itemLabel, KIND_NAMES } from '../../words/instruments';
+import { useCameFrom } from '../came-from';
 import { to } from '../paths';
 
 /** What of the drawer is in this kit; with an empty drawer only the way to fill it. */
 export function KitItems({ entry }: { readonly entry: KitEntry }) {
+  const from = useCameFrom();
   return (
     <>
       {CHOSEN_KINDS.map((kind) => (
         <ItemChoice key={kind} kind={kind} entry={entry} />
       ))}
-      <a class="button" href={to.drawer()}>
+      <a class="button" href={to.drawer(from)}>
         The drawer: instruments, plates and abrasives
       </a>
     </>

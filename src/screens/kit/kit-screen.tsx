@@ -1,10 +1,10 @@
-import { useLocation } from 'preact-iso';
 import { defaultKit } from '../../entry/kit-entry';
 import { readKit } from '../../entry/read-kit';
 import { setKit } from '../../state/kits';
 import { loading, shop } from '../../state/shop';
 import { offlineReady } from '../../updates';
 import { Page } from '../../widgets/page';
+import { useCameFrom } from '../came-from';
 import { Message } from '../message';
 import { LICENCES, to } from '../paths';
 import { UnitChoices } from '../units-button';
@@ -18,12 +18,9 @@ import { WorkingLimitsSheet } from './working-limits-sheet';
 export function KitScreen() {
   const { kit: entry } = shop.value;
   const { problems } = readKit(entry);
-  const { from } = useLocation().query;
-  // Only within the app: an address may have come from anywhere.
+  const from = useCameFrom();
   const back =
-    from?.startsWith(`${to.bench()}part/`) === true
-      ? { to: from, name: 'the readings' }
-      : { to: to.bench(), name: 'the bench' };
+    from === undefined ? { to: to.bench(), name: 'the bench' } : { to: from, name: 'the readings' };
   // What is changed must be what lies in the database.
   if (loading.value === 'waiting') return <Message title="Kit and units" text="Opening…" />;
   return (
@@ -50,7 +47,6 @@ export function KitScreen() {
           </section>
         </div>
         <div class="overview-part">
-          {' '}
           <LevelSheet />
           <WorkingLimitsSheet />
           <p class="soft small">

@@ -5,6 +5,7 @@ import { methodLimits, setMethodLimits, setShare } from '../../state/shop-settin
 import { LengthField } from '../../widgets/length-field';
 import { NumberField } from '../../widgets/number-field';
 import { PER_CENT } from '../../words/numbers';
+import { useCameFrom } from '../came-from';
 import { to } from '../paths';
 
 const METHOD_LIMITS = [
@@ -16,6 +17,7 @@ const METHOD_LIMITS = [
 /** How far a plan goes, and how fast the shop cuts. */
 export function WorkingLimitsSheet() {
   const message = `Between ${SHARE_RANGE.least} and ${SHARE_RANGE.most}${PER_CENT}`;
+  const from = useCameFrom();
   const { problems } = readMethodLimits(methodLimits.value);
   return (
     <section class="sheet" aria-labelledby="share-heading">
@@ -39,10 +41,10 @@ export function WorkingLimitsSheet() {
         />
       ))}
       <p class="soft small">These three begin as common practice, without a source.</p>
-      <a class="button" href={to.rates()}>
+      <a class="button" href={to.rates(from)}>
         How fast your papers cut
       </a>
-      <a class="button" href={to.comparators()}>
+      <a class="button" href={to.comparators(from)}>
         Whether the comparators have moved
       </a>
     </section>
