@@ -32,6 +32,16 @@ export function baseOf(
   return placing.base ?? setup.base;
 }
 
+/** What a tap at `face` means while the block stands on `stand`: the first placing there to be read still, or else the last. */
+export function placingMeant<P extends { readonly face: Face; readonly base?: Face | undefined }>(
+  setup: { readonly base: Face; readonly placings: readonly P[] },
+  { face, stand }: { readonly face: Face; readonly stand: Face },
+  isToRead: (placing: P) => boolean,
+): P | undefined {
+  const there = setup.placings.filter((one) => one.face === face && baseOf(setup, one) === stand);
+  return there.find(isToRead) ?? there.at(-1);
+}
+
 /** True where the block is turned on all four sides of a section. */
 export function isFourSided(setup: StandingSetup): boolean {
   return setup.placings.some((placing) => baseOf(setup, placing) !== setup.base);

@@ -1,3 +1,4 @@
+import { asFirstTyped } from './as-first-typed';
 import { fieldKey } from './field-keys';
 import { readNumber } from './number';
 import type { ProblemList } from './problems';
@@ -47,18 +48,12 @@ export function readRoughness(
  */
 export function roughnessInUnit(typed: TypedRoughness, unit: RoughnessUnit): TypedRoughness {
   if (unit === typed.unit) return typed;
-  const { text, unit: own } = asFirstTyped(typed);
+  const { text, unit: own } = asFirstTyped(typed, converts);
   if (unit === own) return { text, unit };
   const converted = converts(text, own, unit);
   return converted === undefined
     ? { text, unit }
     : { text: converted, unit, from: { text, unit: own } };
-}
-
-/** What was typed, before any change of units: where the text has been changed since, that is it. */
-function asFirstTyped({ text, unit, from }: TypedRoughness): TypedRoughness {
-  const stands = from !== undefined && converts(from.text, from.unit, unit) === text;
-  return stands ? from : { text, unit };
 }
 
 function converts(text: string, own: RoughnessUnit, unit: RoughnessUnit): string | undefined {

@@ -1,4 +1,5 @@
 import { fromMicrometres, type LengthUnit } from '../core/units/length';
+import { asFirstTyped } from './as-first-typed';
 import { type LengthTextRead, readLengthText } from './length-text';
 
 /** A length as a person typed it, with the unit that stood beside the field. */
@@ -26,7 +27,7 @@ export function isBlank(typed: TypedLength): boolean {
  */
 export function inUnit(typed: TypedLength, unit: LengthUnit): TypedLength {
   if (unit === typed.unit) return typed;
-  const { text, unit: own } = asFirstTyped(typed);
+  const { text, unit: own } = asFirstTyped(typed, converts);
   if (unit === own) return { text, unit };
   const read = readLengthText(text, own);
   if (read.kind === 'waiting' || read.kind === 'missing') return typed;
@@ -45,15 +46,13 @@ const ROUNDING = 1e-8;
 
 /** Reads what was typed: what it is shown as in another unit has fewer digits than it takes to say the same. */
 export function readTyped(typed: TypedLength): LengthTextRead {
-  const { text, unit } = asFirstTyped(typed);
+  const { text, unit } = asFirstTyped(typed, converts);
   return readLengthText(text, unit);
 }
 
-/** What was typed, before any change of units: where the text has been changed since, that is it. */
-function asFirstTyped({ text, unit, from }: TypedLength): TypedLength {
-  const read = from && readLengthText(from.text, from.unit);
-  const stands = read?.kind === 'length' && lengthIn(read.length, unit) === text;
-  return from !== undefined && stands ? from : { text, unit };
+function converts(text: string, own: LengthUnit, unit: LengthUnit): string | undefined {
+  const read = readLengthText(text, own);
+  return read.kind === 'length' ? lengthIn(read.length, unit) : undefined;
 }
 
 /** A length of `micrometres` as text in `unit`, as it would be typed. */

@@ -12,6 +12,9 @@ import { newId, putShop, shop } from './shop';
 /** The shop's instruments, plates and abrasives, in the order they came. */
 export const drawer = computed<readonly DrawerItem[]>(() => shop.value.drawer ?? []);
 
+/** What can be chosen out of it: what has its figures, all of them readable. */
+export const choosable = computed(() => drawer.value.filter((item) => problemsOf(item).size === 0));
+
 /** The shop's abrasives as they are written down with work. */
 export const ownAbrasives = computed(() =>
   drawer.value.flatMap((item) => (item.kind === 'abrasive' ? abrasiveName(item) || [] : [])),

@@ -16,12 +16,12 @@ export function formRead(
   block: Block,
   kit: Kit,
 ): readonly FormPoint[] {
-  return repeatedMaps(readings.filter(isOfForm)).flatMap(({ means, times }) =>
+  return repeatedMaps(readings.filter(showsFormOfZone)).flatMap(({ means, times }) =>
     formPointsOf(requirement, means, block, ofMeans(kit, times)),
   );
 }
 
-function isOfForm(reading: Reading): reading is Exclude<OfForm, FaceMapReading> {
+function showsFormOfZone(reading: Reading): reading is Exclude<OfForm, FaceMapReading> {
   const { kind } = reading;
   return kind === 'column' || kind === 'over the top' || kind === 'micrometer';
 }

@@ -4,6 +4,7 @@ import { type Kit, kitFor } from '../readings/kit';
 import type {
   ColumnReading,
   FaceMapReading,
+  MicrometerReading,
   OverTheTopReading,
   Reading,
 } from '../readings/reading';
@@ -13,6 +14,7 @@ import { type Form, formOf } from '../zones/form/form-of';
 import type { Contact, MinimumZone } from '../zones/form/minimum-zone-fit';
 import type { Spread } from '../zones/form/places';
 import { straightness } from '../zones/form/straightness';
+import type { OfForm } from './repeated-maps';
 
 /** A reading that holds a zone, with its part of the hold on its side. */
 export interface HeldBy {
@@ -54,7 +56,7 @@ const ENOUGH_ON_FACE = 4;
 /** The form of every traverse with three heights or more, and of every face read at four places or more. */
 export function formAnswers(readings: readonly Reading[], kit: Kit): readonly FormAnswer[] {
   const moved = readings.flatMap((reading) => {
-    if (!isOfForm(reading)) return [];
+    if (!showsFormAlone(reading)) return [];
     const { leverAngle } = kitFor(reading, kit);
     return [{ ...reading, value: leverMovement(reading.value, leverAngle) }];
   });
@@ -66,7 +68,7 @@ export function formAnswers(readings: readonly Reading[], kit: Kit): readonly Fo
   });
 }
 
-function isOfForm(reading: Reading): reading is ColumnReading | OverTheTopReading | FaceMapReading {
+function showsFormAlone(reading: Reading): reading is Exclude<OfForm, MicrometerReading> {
   return ['column', 'over the top', 'face map'].includes(reading.kind);
 }
 

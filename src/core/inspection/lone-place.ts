@@ -1,3 +1,4 @@
+import { snoopingLimit } from '../statistics/outliers';
 import { minimumZonePlane } from '../zones/form/flatness';
 import type { MinimumZone } from '../zones/form/minimum-zone-fit';
 import type { FacePoint } from '../zones/form/points';
@@ -17,7 +18,7 @@ const LEAST_PLACES = 6;
 const MUCH_FLATTER = 1 / 3;
 
 /** Standard uncertainties of the width that noise makes up once in a thousand (normal, both sides). */
-const BEYOND_NOISE = 3.29;
+const BEYOND_NOISE = snoopingLimit(0.001);
 
 /**
  * The place without which the face is much flatter than with it, by more than noise: a slip of one reading,

@@ -5,6 +5,7 @@ import { type ListedPart, type PartState, shelfOf, stateOf } from '../../state/f
 import { putBackPart, takeOutOfArchive } from '../../state/shelves';
 import { level } from '../../state/shop-settings';
 import type { PartRecord } from '../../store/records';
+import { DrawnSign } from '../../widgets/drawn-sign';
 import { STATE_LABELS } from '../../words/part-states';
 import { sizesInWords } from '../../words/sizes';
 import { fullDay } from '../../words/time';
@@ -51,18 +52,18 @@ const CLASSES: Readonly<Record<PartState, string>> = {
   'not read': 'state-none',
 };
 
-const SIGNS: Readonly<Record<PartState, string>> = {
-  'needs work': '✕',
-  'too close': '≈',
-  in: '✓',
-  'not read': '○',
-};
+const SIGNS = {
+  'needs work': 'out',
+  'too close': 'too close to call',
+  in: 'in',
+  'not read': 'none',
+} as const satisfies Readonly<Record<PartState, string>>;
 
 /** By word, sign and colour, so that none of them has to be seen alone. */
 function StateBadge({ state }: { readonly state: PartState }) {
   return (
     <span class={`state ${CLASSES[state]}`}>
-      <span aria-hidden="true">{SIGNS[state]}</span> {STATE_LABELS[state]}
+      <DrawnSign sign={SIGNS[state]} /> {STATE_LABELS[state]}
     </span>
   );
 }

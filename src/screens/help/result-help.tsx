@@ -3,7 +3,7 @@ import { LeanPerLength } from '../../widgets/drawings/help/lean-per-length';
 import { SquareZone } from '../../widgets/drawings/help/square-zone';
 import { PressView } from '../../widgets/drawings/press-view';
 import { WedgeProfile } from '../../widgets/drawings/wedge-profile';
-import { ZoneScale } from '../../widgets/drawings/zone-scale';
+import { ZoneScale, type ZoneScaleProps } from '../../widgets/drawings/zone-scale';
 import type { HelpTopic } from './topics';
 
 type ResultTopic = Extract<
@@ -18,8 +18,13 @@ type ResultTopic = Extract<
   | 'press point'
 >;
 
-const LIMIT = { limit: 5, limitText: 'limit' } as const;
 const NOTHING = { topLeft: '', topRight: '', bottomLeft: '', bottomRight: '' } as const;
+
+/** A value with its doubt of 1.2 beside a limit of 5. */
+function Whisker(props: Pick<ZoneScaleProps, 'value' | 'verdict' | 'label'>) {
+  const range = { low: props.value - 1.2, high: props.value + 1.2 };
+  return <ZoneScale {...props} {...range} limit={5} limitText="limit" />;
+}
 
 /** What a result means. */
 export function ResultHelp({ topic }: { readonly topic: ResultTopic }) {
@@ -48,11 +53,8 @@ export function ResultHelp({ topic }: { readonly topic: ResultTopic }) {
     case 'doubt':
       return (
         <>
-          <ZoneScale
-            {...LIMIT}
+          <Whisker
             value={3}
-            low={1.8}
-            high={4.2}
             verdict="in"
             label="A value with a whisker that reaches as far up as down."
           />
@@ -66,30 +68,13 @@ export function ResultHelp({ topic }: { readonly topic: ResultTopic }) {
     case 'verdict':
       return (
         <>
-          <ZoneScale
-            {...LIMIT}
-            value={2.4}
-            low={1.2}
-            high={3.6}
-            verdict="in"
-            label="In: the whisker ends below the limit."
-          />
-          <ZoneScale
-            {...LIMIT}
+          <Whisker value={2.4} verdict="in" label="In: the whisker ends below the limit." />
+          <Whisker
             value={4.8}
-            low={3.6}
-            high={6.0}
             verdict="too close to call"
             label="Too close to call: the whisker reaches over the limit."
           />
-          <ZoneScale
-            {...LIMIT}
-            value={7.6}
-            low={6.4}
-            high={8.8}
-            verdict="out"
-            label="Out: all of the whisker is beyond the limit."
-          />
+          <Whisker value={7.6} verdict="out" label="Out: all of the whisker is beyond the limit." />
           <p>
             ‘In’ and ‘out’ are only said where it is nearly sure. In between it is too close to
             call: seat it again, or read with less doubt. How sure is a setting of the kit.

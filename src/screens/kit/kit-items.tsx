@@ -1,6 +1,5 @@
 import { CHOSEN_KINDS, type ChosenKind, type KitEntry } from '../../entry/kit-entry';
-import { problemsOf } from '../../entry/read-instrument';
-import { chooseForKit, drawer } from '../../state/drawer';
+import { choosable, chooseForKit } from '../../state/drawer';
 import { SelectField } from '../../widgets/select-field';
 import { itemLabel, KIND_NAMES } from '../../words/instruments';
 import { useCameFrom } from '../came-from';
@@ -23,7 +22,7 @@ export function KitItems({ entry }: { readonly entry: KitEntry }) {
 
 function ItemChoice({ kind, entry }: { readonly kind: ChosenKind; readonly entry: KitEntry }) {
   const chosen = entry.chosen?.[kind];
-  const items = drawer.value.filter((item) => item.kind === kind && problemsOf(item).size === 0);
+  const items = choosable.value.filter((item) => item.kind === kind);
   if (items.length === 0) return null;
   return (
     <SelectField

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { type Face, oppositeFace } from '../../core/part/faces';
 import { addHeight, removeHeight, withHeight } from '../../entry/column-heights';
 import { fieldKey } from '../../entry/field-keys';
-import { baseOf, isFourSided } from '../../entry/four-sides';
+import { baseOf, isFourSided, placingMeant } from '../../entry/four-sides';
 import { traverseAgain, withTraverseReading } from '../../entry/placings';
 import { heightName, traverseName } from '../../entry/reading-names';
 import type { ColumnPlacing, ColumnSetup } from '../../entry/setup-entry';
@@ -51,12 +51,9 @@ export function ColumnSheet(props: SetupSheetProps<ColumnSetup>) {
           active: active.row,
           onPick: (face, row) => {
             const height = heights[row]?.id ?? '';
-            const onFace = placings.filter(
-              (one) => one.face === face && baseOf(setup, one) === stand,
+            const picked = placingMeant(setup, { face, stand }, ({ readings }) =>
+              isBlank(readings[height] ?? blank('µm')),
             );
-            const picked =
-              onFace.find(({ readings }) => isBlank(readings[height] ?? blank('µm'))) ??
-              onFace.at(-1);
             if (picked !== undefined) goToField(fieldKey.traverse(picked.id, height));
           },
         }}

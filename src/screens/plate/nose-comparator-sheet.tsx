@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type Face, oppositeFace } from '../../core/part/faces';
 import { fieldKey } from '../../entry/field-keys';
-import { baseOf, isFourSided } from '../../entry/four-sides';
+import { baseOf, isFourSided, placingMeant } from '../../entry/four-sides';
 import { seatAgain, withoutReadings, withReading } from '../../entry/placings';
 import { readingNames } from '../../entry/reading-names';
 import type { NoseComparatorSetup } from '../../entry/setup-entry';
@@ -63,10 +63,7 @@ export function NoseComparatorSheet(props: SetupSheetProps<NoseComparatorSetup>)
           heights: [indicatorHeight],
           active: 0,
           onPick: (face) => {
-            const onFace = placings.filter(
-              (one) => one.face === face && baseOf(setup, one) === stand,
-            );
-            const picked = onFace.find(({ reading }) => isBlank(reading)) ?? onFace.at(-1);
+            const picked = placingMeant(setup, { face, stand }, ({ reading }) => isBlank(reading));
             if (picked !== undefined) goToField(fieldKey.placing(picked.id));
           },
         }}

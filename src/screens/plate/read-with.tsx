@@ -2,7 +2,6 @@ import { changedInDrawer } from '../../entry/changed-in-drawer';
 import { fieldKey } from '../../entry/field-keys';
 import type { DrawerItem } from '../../entry/instruments';
 import type { Problems } from '../../entry/problems';
-import { problemsOf } from '../../entry/read-instrument';
 import {
   type InstrumentPart,
   instrumentPartsOf,
@@ -10,7 +9,7 @@ import {
   readWithItem,
 } from '../../entry/read-with';
 import type { SetupEntry } from '../../entry/setup-entry';
-import { drawer } from '../../state/drawer';
+import { choosable } from '../../state/drawer';
 import { shop } from '../../state/shop';
 import { PlusOfDial } from '../../widgets/drawings/plus-of-dial';
 import { FieldMessage } from '../../widgets/field-message';
@@ -98,7 +97,7 @@ function Plus({ turned }: { readonly turned: boolean }) {
 
 /** Things in the drawer that can be read with: those whose figures can be read. */
 function choicesOf(kind: DrawerItem['kind']): readonly DrawerItem[] {
-  return drawer.value.filter((item) => item.kind === kind && problemsOf(item).size === 0);
+  return choosable.value.filter((item) => item.kind === kind);
 }
 
 interface PartChoiceProps<S extends SetupEntry> extends ReadWithProps<S> {

@@ -18,6 +18,7 @@ import type { WayOfWorking } from '../../entry/way-of-working';
 import { learnedRate } from '../../state/learning';
 import { shop } from '../../state/shop';
 import { methodLimits } from '../../state/shop-settings';
+import { DrawnSign } from '../../widgets/drawn-sign';
 import { Fold } from '../../widgets/fold';
 import {
   choiceInWords,
@@ -81,8 +82,7 @@ function Reasons({ choice }: { readonly choice: MethodChoice }) {
     <ul class="effects small">
       {choice.reasons.map((reason) => (
         <li key={reason.kind} class={isAgainst(reason) ? undefined : 'soft'}>
-          {isAgainst(reason) ? '✕ ' : ''}
-          {reasonInWords(reason, shop.value.units)}
+          {isAgainst(reason) && <DrawnSign sign="out" />} {reasonInWords(reason, shop.value.units)}
         </li>
       ))}
     </ul>

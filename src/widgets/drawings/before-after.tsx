@@ -53,22 +53,16 @@ export function BeforeAfter({ limit, limitText = 'limit', items, label }: Before
   );
 }
 
-const SIGNS: Readonly<Record<Verdict, string>> = { in: '✓', out: '✕', 'too close to call': '≈' };
-
 const KINDS: Readonly<Record<Verdict, string>> = {
   in: 'drawing-in',
   out: 'drawing-out',
   'too close to call': 'drawing-close',
 };
 
-function signed(verdict: Verdict): string {
-  return `${SIGNS[verdict]} ${VERDICT_LABELS[verdict]}`;
-}
-
 const GAP = 12;
 
 function widthOf({ name, text, verdict }: ComparedError): number {
-  return boldWidth(name) + textWidth(text) + boldWidth(signed(verdict)) + 2 * GAP;
+  return boldWidth(name) + textWidth(text) + boldWidth(VERDICT_LABELS[verdict]) + 2 * GAP;
 }
 
 interface ItemTextsProps {
@@ -89,7 +83,7 @@ function ItemTexts({ item: { name, text, verdict }, y, lines }: ItemTextsProps) 
         {text}
       </Text>
       <Text x={DRAWING_WIDTH - MARGIN} y={last} anchor="end" kind={KINDS[verdict]}>
-        {signed(verdict)}
+        {VERDICT_LABELS[verdict]}
       </Text>
     </g>
   );

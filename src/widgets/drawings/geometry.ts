@@ -46,7 +46,7 @@ export function textWidth(text: string): number {
 function letterWidth(letter: string): number {
   if (/[mwMW]/.test(letter)) return 14.8;
   if (/[\sijlft.,:;'′″()]/.test(letter)) return 5.9;
-  return /[A-Z±−+×≈✓✕]/.test(letter) ? 12.6 : 9.7;
+  return /[A-Z±−+×]/.test(letter) ? 12.6 : 9.7;
 }
 
 /** The same for bold letters. */

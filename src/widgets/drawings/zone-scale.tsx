@@ -5,7 +5,7 @@ import { ErrorBar } from './error-bar';
 import { ErrorScale } from './error-scale';
 import { LINE } from './geometry';
 
-interface ZoneScaleProps {
+export interface ZoneScaleProps {
   /** In any unit, the same as that of the value. */
   readonly limit: number;
   /** Text at the limit line. */

@@ -1,5 +1,7 @@
+import type { ComponentChildren } from 'preact';
+
 interface KeyProps {
-  readonly label: string;
+  readonly label: ComponentChildren;
   readonly name?: string;
   readonly kind?: 'word' | 'main';
   readonly onPress: () => void;

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { DrawnSign } from '../drawn-sign';
 import { keepInSight } from '../field-in-sight';
 import {
   askToTakeBack,
@@ -102,7 +103,12 @@ function TopKeys({ field, layer, onLayer }: TopKeysProps) {
       ) : (
         <span />
       )}
-      <Key label="⌫" kind="word" name="Erase" onPress={() => eraseFrom(field)} />
+      <Key
+        label={<DrawnSign sign="erase" />}
+        kind="word"
+        name="Erase"
+        onPress={() => eraseFrom(field)}
+      />
     </div>
   );
 }
