@@ -47,3 +47,8 @@ export function changedInWords(name: string, figures: readonly InstrumentFigure[
   const what = figures.map((figure) => FIGURES[figure]).join(', ');
   return `${name} has been changed in the drawer since: ${what}. These readings go by what was known of it before.`;
 }
+
+/** That the kit has got an indicator that counts the other way than what a setup is read with. */
+export function otherWayInWords(kit: string, item: DrawerItem): string {
+  return `${kit} has ${itemLabel(item)} by now, and that counts the other way. As it stands, plus is plunger pushed in.`;
+}

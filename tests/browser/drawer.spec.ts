@@ -113,3 +113,22 @@ test('from the plate to the kit and what lies behind it, and all the way back to
     await expect(page).toHaveURL((url) => url.pathname === plate);
   }
 });
+
+test('a dial that is put into the kit once readings stand asks whether it counted, and turns them', async ({
+  page,
+}) => {
+  await describePart(page, { name: 'Trial block', size: ['60', '40', '90'], within: '0.005' });
+  await page.getByRole('button', { name: 'Take readings' }).tap();
+  await readBothSides(page, { nose: '6', indicator: '80', right: '-34', left: '-31' });
+  await takeAsParallel(page, '1');
+  await expect(sides(page)).toContainText('Right leans in at the top');
+  const plate = page.url();
+  await keepTurnedIndicator(page);
+  await page.goto(plate);
+  const setup = page.locator('.setup').first();
+  await expect(setup).toContainText('Kit 1 has Dial 3 by now, and that counts the other way');
+  await expect(sides(page)).toContainText('Right leans in at the top');
+  await press(setup.getByRole('button', { name: 'It is read with that' }));
+  await expect(setup).not.toContainText('by now');
+  await expect(sides(page)).toContainText('Right leans out at the top');
+});

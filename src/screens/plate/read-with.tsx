@@ -16,6 +16,7 @@ import { FieldMessage } from '../../widgets/field-message';
 import { Fold } from '../../widgets/fold';
 import { SelectField } from '../../widgets/select-field';
 import { changedInWords, itemLabel, KIND_NAMES, plusInWords } from '../../words/instruments';
+import { CountsTheOtherWay } from './counts-the-other-way';
 
 interface ReadWithProps<S extends SetupEntry> {
   readonly setup: S;
@@ -49,9 +50,16 @@ function messageOf({ id }: SetupEntry): string {
   return `read-with-${id}-message`;
 }
 
-/** The same choice over the fields for what the instrument shows: where there is another than the kit's. */
+/** The same choice over the fields for what the instrument shows: where there is another than the kit's, or it counts the other way. */
 export function ReadWithFirst<S extends SetupEntry>(props: ReadWithProps<S>) {
-  return asksFirst(instrumentPartsOf(props.setup)) ? <Choices {...props} /> : null;
+  const { setup, locked, onChange } = props;
+  const parts = instrumentPartsOf(setup);
+  return (
+    <>
+      {!locked && <CountsTheOtherWay parts={parts} onChange={onChange} />}
+      {asksFirst(parts) && <Choices {...props} />}
+    </>
+  );
 }
 
 /** True where the drawer has another instrument to read with than the kit. */
