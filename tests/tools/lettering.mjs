@@ -10,11 +10,11 @@ const PACKAGE = 'node_modules/@fontsource/barlow-semi-condensed/files/barlow-sem
 const FOLDER = 'src/widgets/styles/lettering';
 const WEIGHTS = { medium: 500, bold: 700 };
 
-/** Western letters, signs of units and of arithmetic, dashes, quotes and arrows. */
+/** Western letters, signs of units and of arithmetic, dashes and quotes. The package has no ticks or arrows: widgets/drawn-sign.tsx. */
 const SIGNS = [
-  'U+0020-007E,U+00A0,U+00B0-00B7,U+00BC-00BE,U+00C0-00FF,U+03BC,U+03C3',
-  'U+2013,U+2014,U+2018,U+2019,U+201C,U+201D,U+2022,U+2026,U+2032,U+2033',
-  'U+2190-2193,U+2211,U+2212,U+221A,U+2260,U+2264,U+2265',
+  'U+0020-007E,U+00A0,U+00B0-00B3,U+00B5,U+00B7,U+00C0-00FF',
+  'U+2013,U+2018,U+2019,U+201C,U+201D,U+2026,U+2032,U+2033',
+  'U+2212',
 ].join(',');
 
 for (const [name, weight] of Object.entries(WEIGHTS)) {
