@@ -64,19 +64,24 @@ function pointsIn(setup: SetupEntry): readonly Point[] {
         }),
       );
     case 'micrometer':
-      return setup.places.map(({ id, up, across, thickness, takenOver }) => {
+      return setup.places.filter(isPlaced).map(({ id, up, across, thickness, takenOver }) => {
         const point = pointOf(kind, ...setup.faces, [up, across]);
         return { field: fieldKey.thickness(id), point, typed: thickness, takenOver };
       });
     case 'over the top':
     case 'face map':
-      return setup.places.map(({ id, up, across, reading }) => {
+      return setup.places.filter(isPlaced).map(({ id, up, across, reading }) => {
         const point = pointOf(kind, ...setup.faces, [up, across]);
         return { field: fieldKey.placing(id), point, typed: reading };
       });
     case 'assumed parallel':
       return [];
   }
+}
+
+/** Two of which nobody has said where they are need not be one. */
+function isPlaced({ up }: { readonly up: TypedLength }): boolean {
+  return !isBlank(up);
 }
 
 function pointOf(kind: string, face: Face, other: Face, where: readonly TypedLength[]): string {

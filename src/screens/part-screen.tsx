@@ -89,7 +89,7 @@ function Asked({ entry, drawing }: { readonly entry: PartEntry; readonly drawing
       </div>
       <p class="sizes">{sizesInWords(entry.size)}</p>
       <p class="soft">
-        {[entry.job.trim(), entry.material.trim(), `stands on its ${entry.datum} (A)`]
+        {[entry.job.trim(), entry.material.trim(), `Stands on its ${entry.datum} (A)`]
           .filter(Boolean)
           .join(' · ')}
       </p>

@@ -27,6 +27,9 @@ export function keepInSight(field: HTMLElement): () => void {
   placeDrawing(field);
   bringInSight(field);
   grown.observe(contents);
+  // The answer in it may grow by some lines as the field is typed in.
+  const band = document.querySelector('.band');
+  if (band !== null) grown.observe(band);
   document.addEventListener(SCROLLED, look, { passive: true });
   return () => {
     grown.disconnect();

@@ -50,7 +50,7 @@ export function seatingsInWords(
   return `${times} lifted, seated and read on ${sidesInWords(sides)} would likely settle it.`;
 }
 
-/** Where a part stands: '3 of 4 in, 1 out'; what is still being worked out is not told yet. */
+/** Where a part stands: '3 of 4 are in, 1 out', for '3 of 4 in' would be inches to some; what is still being worked out is not told yet. */
 export function standsInWords(findings: readonly AnyFinding[]): string {
   const counts = (['in', 'out', 'too close to call'] as const).map((verdict) => ({
     verdict,
@@ -66,5 +66,6 @@ export function standsInWords(findings: readonly AnyFinding[]): string {
     ...(pending === 0 ? [] : [`${pending} being worked out`]),
     ...(notFixed === 0 ? [] : [`${notFixed} not fixed by the readings`]),
   ];
-  return [`${inside?.count ?? 0} of ${findings.length} in`, ...rest].join(', ');
+  const count = inside?.count ?? 0;
+  return [`${count} of ${findings.length} ${count === 1 ? 'is' : 'are'} in`, ...rest].join(', ');
 }

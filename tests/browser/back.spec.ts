@@ -106,6 +106,24 @@ test('a part that is out leads to what to take off', async ({ page }) => {
     .toBeLessThan(200);
 });
 
+test('the way to what to take off ends there where a reading is still missing, opened anew too', async ({
+  page,
+}) => {
+  await page.goto('/?example');
+  await readBothSides(page, { nose: '6', indicator: '80', right: '41', left: '29' });
+  await press(page.getByRole('button', { name: 'Seat again: left side' }));
+  await expect(page.getByRole('textbox', { name: 'Left side, seating 2' })).toBeFocused();
+  await page.goto('/');
+  await page
+    .getByRole('link', { name: /Example block/ })
+    .last()
+    .tap();
+  await page.getByRole('link', { name: 'What to take off' }).tap();
+  await expect(page.getByRole('button', { name: 'I work the bottom' })).toHaveCount(1);
+  await expect(page.getByRole('heading', { name: 'What to take off' })).toBeInViewport();
+  await expect(page.locator('.keypad')).toBeHidden();
+});
+
 test('whoever scrolls on the way back is left where he is', async ({ page }) => {
   await thirtyParts(page);
   // The parts below come after those in sight.

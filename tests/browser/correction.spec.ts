@@ -114,9 +114,9 @@ test('from the plan to the work, what it did, what the paper cuts, and the part 
   await expect(story).toContainText(/was to be left, had exactly the advised come off/);
   await page.getByRole('button', { name: 'Close the part with these readings' }).tap();
   const closed = page.getByRole('region', { name: 'Closed' });
-  await expect(closed).toContainText('1 of 1 in');
+  await expect(closed).toContainText('1 of 1 is in');
   await page.reload();
-  await expect(closed).toContainText('1 of 1 in');
+  await expect(closed).toContainText('1 of 1 is in');
 
   await page.goto('/rates');
   const way = page.getByRole('region', { name: 'Aluminium, P400 paper' });

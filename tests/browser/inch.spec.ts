@@ -1,5 +1,5 @@
 import { expect, type Locator, test } from '@playwright/test';
-import { describePart, press, takeAsParallel, type } from './shop-floor';
+import { describePart, press, takeAsParallel, tapKeys, type } from './shop-floor';
 
 test.use({ viewport: { width: 412, height: 915 }, hasTouch: true, isMobile: true });
 
@@ -13,13 +13,17 @@ test('a block in inches is read with a column from the first sheet to the record
   await expect(page.getByRole('button', { name: 'Units: in · tenths. Change' })).toBeVisible();
   await press(page.getByRole('button', { name: 'Done' }));
   await type(page, 'Name', 'Column block');
-  await type(page, 'X, left to right', '2 1/2');
+  await page.getByRole('textbox', { name: 'X, left to right' }).tap();
+  const signs = 'in + /: signs and units';
+  await tapKeys(page, ['2', signs, 'space', '1', signs, 'Divided by', '2']);
+  await expect(page.getByRole('textbox', { name: 'X, left to right' })).toHaveValue('2 1/2');
   await type(page, 'Y, front to back', '1.5');
   await type(page, 'Z, bottom to top', '3+1/4');
   await press(page.getByRole('button', { name: 'Add a requirement' }));
   await type(page, 'Within', '2 tenths');
   await press(page.getByRole('link', { name: 'To the part', exact: true }));
   await expect(page.getByText('2.5 × 1.5 × 3.25 in')).toBeVisible();
+  await expect(page.getByText('Stands on its bottom (A)')).toBeVisible();
   await press(page.getByRole('button', { name: 'Take readings' }));
   await press(page.getByRole('button', { name: 'Done: before reading' }));
   await expect(page.getByRole('button', { name: 'I read with a column' })).toBeInViewport();

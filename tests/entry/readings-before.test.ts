@@ -49,6 +49,17 @@ describe('what was read before at the same point', () => {
     expect(readingsBefore([inInches], LAST).size).toBe(2);
   });
 
+  it('is nothing of a place that is not said: two such may be anywhere', () => {
+    const unplaced = [
+      micrometerSetup([
+        ['', '', '60.001'],
+        ['', '', '60.003'],
+      ]),
+    ];
+    expect(readingsBefore(unplaced, []).size).toBe(0);
+    expect(readingsBefore(unplaced, unplaced).size).toBe(0);
+  });
+
   it('is nothing where nothing was typed', () => {
     expect(readingsBefore([noseSetup()], [noseSetup({ right: '', left: ' ' })]).size).toBe(0);
     expect(readingsBefore(LAST, []).size).toBe(0);

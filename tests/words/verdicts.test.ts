@@ -112,13 +112,13 @@ describe('where a part stands', () => {
   const open = { fixed: false } as Finding;
 
   it('counts what is in, and names what is not', () => {
-    expect(standsInWords([fixed('in'), fixed('in')])).toBe('2 of 2 in');
+    expect(standsInWords([fixed('in'), fixed('in')])).toBe('2 of 2 are in');
     expect(standsInWords([fixed('in'), fixed('out'), fixed('too close to call'), open])).toBe(
-      '1 of 4 in, 1 out, 1 too close to call, 1 not fixed by the readings',
+      '1 of 4 is in, 1 out, 1 too close to call, 1 not fixed by the readings',
     );
-    expect(standsInWords([])).toBe('0 of 0 in');
+    expect(standsInWords([])).toBe('0 of 0 are in');
     // A form that is still being simulated may turn the verdict of the plane.
     const pending = { ...fixed('in'), formPoints: [{}] } as unknown as Finding;
-    expect(standsInWords([fixed('in'), pending])).toBe('1 of 2 in, 1 being worked out');
+    expect(standsInWords([fixed('in'), pending])).toBe('1 of 2 is in, 1 being worked out');
   });
 });

@@ -1,3 +1,4 @@
+import { Fragment } from 'preact';
 import type { Estimate } from '../../core/adjustment/adjustment';
 import { scaledEstimate } from '../../core/adjustment/scaled-estimate';
 import type { Face } from '../../core/part/faces';
@@ -9,6 +10,12 @@ import { leanInWords } from '../../words/leans';
 import { arcSecondsWithDoubt, size, withDoubt } from '../../words/numbers';
 import { Help } from '../help/help';
 import { Working } from './working';
+
+/** What a slope comes to over a length; the one of the shop's own unit comes first. */
+const PER_LENGTH = [
+  ['Per 100 mm', per100Millimetres],
+  ['Per inch', perInch],
+] as const;
 
 interface SideFactsProps {
   readonly face: Face;
@@ -36,10 +43,12 @@ export function SideFacts({ face, base, height, estimate, inspection }: SideFact
       <dl class="facts">
         <dt>Over its {size(height, sizeUnit)}</dt>
         <dd>{over((slope) => slope * height)}</dd>
-        <dt>Per 100 mm</dt>
-        <dd>{over(per100Millimetres)}</dd>
-        <dt>Per inch</dt>
-        <dd>{over(perInch)}</dd>
+        {(sizeUnit === 'in' ? [...PER_LENGTH].reverse() : PER_LENGTH).map(([name, convert]) => (
+          <Fragment key={name}>
+            <dt>{name}</dt>
+            <dd>{over(convert)}</dd>
+          </Fragment>
+        ))}
         <dt>As an angle</dt>
         <dd>{arcSecondsWithDoubt(arcSeconds(amount), arcSeconds(doubt))}</dd>
       </dl>

@@ -58,7 +58,7 @@ export function RequirementsSheet({ entry, problems, onChange }: RequirementsShe
       <h2 id="requirements-heading">What the drawing asks</h2>
       <p class="soft">
         Faces that share an edge are to be square, opposite ones parallel, and any face may have to
-        be flat by itself. The zone is over the full face (ISO 1101).
+        be flat by itself. The zone is over the full face (ISO&nbsp;1101).
       </p>
       {requirements.map((requirement) => (
         <RequirementFields

@@ -44,10 +44,10 @@ export function ResultHelp({ topic }: { readonly topic: ResultTopic }) {
       return (
         <p>
           The face fits between two parallel planes, laid whichever way brings them closest: how far
-          these are apart is its flatness (ISO 1101; ISO 12781-1, minimum zone). It needs no datum,
-          and says nothing of square or parallel. The places that touch the planes hold them; noise
-          in the readings makes the zone rather too wide, and what lies between the places is not
-          seen.
+          these are apart is its flatness (ISO&nbsp;1101; ISO 12781-1, minimum zone). It needs no
+          datum, and says nothing of square or parallel. The places that touch the planes hold them;
+          noise in the readings makes the zone rather too wide, and what lies between the places is
+          not seen.
         </p>
       );
     case 'doubt':

@@ -16,7 +16,7 @@ import { to } from '../paths';
 /**
  * Notes in which field somebody is. Goes to the field that was left when the app was closed, or else to
  * the first empty one, once all fields are there: unless somebody has gone on by then, or there is
- * something `toBeSeen` first that the keypad would lie over.
+ * something `toBeSeen` first that the keypad would lie over, or the address names what to come to.
  */
 export function useKeptPlace(
   readings: RefObject<HTMLElement | null>,
@@ -31,6 +31,8 @@ export function useKeptPlace(
     const note = ({ target }: FocusEvent) => {
       if (!isNumberField(target)) return;
       notePlace({ part, address, what: labelOf(target), field: target.id });
+      // A reload leads back to the field then, and no longer to what the address named.
+      if (location.hash !== '') history.replaceState(history.state, '', address);
     };
     root.addEventListener('focusin', note);
     return () => root.removeEventListener('focusin', note);
@@ -40,7 +42,7 @@ export function useKeptPlace(
     const root = readings.current;
     if (root === null || !areThere) return;
     // Whoever was quicker than this is left where they are.
-    if (isFree()) {
+    if (isFree() && location.hash === '') {
       const left = document.getElementById(fieldToGoBackTo(address) ?? '');
       if (isNumberField(left) && root.contains(left)) goBackTo(left);
       else if (!(toBeSeen && hasOwnKeypad())) goToFirstEmpty(root);

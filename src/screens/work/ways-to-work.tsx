@@ -36,6 +36,7 @@ export function WaysToWork({ plans, ...rest }: WaysToWorkProps) {
   const { units } = shop.value;
   const [order, setOrder] = useState<WayOrder>('stock');
   const { first, others, stopped } = waysOf(plans, order);
+  const areAllFixed = rest.answer.findings.every(({ fixed }) => fixed);
   const stops = (plan: Plan) =>
     plan.stops.map((stop) => stopInWords(stop, part.block.size, units)).join('; ');
   return (
@@ -61,8 +62,8 @@ export function WaysToWork({ plans, ...rest }: WaysToWorkProps) {
       <h3>{first.possible ? planName(first) : 'Nothing that may be worked brings it right'}</h3>
       {first.possible ? (
         <p class="soft small">
-          Brings each requirement to {typedShare.value}&nbsp;% of what the drawing allows, its doubt
-          included.
+          Brings each requirement{areAllFixed ? '' : ' that the readings fix'} to {typedShare.value}
+          &nbsp;% of what the drawing allows, its doubt included.
         </p>
       ) : (
         <div class="note note-warning">

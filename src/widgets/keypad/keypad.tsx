@@ -146,6 +146,8 @@ function UnitsAndSigns({ field, onTyped }: LayerProps & { readonly onTyped: () =
       {SIGNS.map(([label, name, text]) => (
         <Key key={text} label={label} name={name} onPress={() => add(text)} />
       ))}
+      {/* Between a whole inch and its fraction: '2 1/2'. */}
+      {isInch(field) && <Key label="space" kind="word" onPress={() => add(' ')} />}
     </>
   );
 }
