@@ -27,7 +27,7 @@ export function isBlank(typed: TypedLength): boolean {
  */
 export function inUnit(typed: TypedLength, unit: LengthUnit): TypedLength {
   if (unit === typed.unit) return typed;
-  const { text, unit: own } = asFirstTyped(typed, converts);
+  const { text, unit: own } = firstTyped(typed);
   if (unit === own) return { text, unit };
   const read = readLengthText(text, own);
   if (read.kind === 'waiting' || read.kind === 'missing') return typed;
@@ -46,8 +46,13 @@ const ROUNDING = 1e-8;
 
 /** Reads what was typed: what it is shown as in another unit has fewer digits than it takes to say the same. */
 export function readTyped(typed: TypedLength): LengthTextRead {
-  const { text, unit } = asFirstTyped(typed, converts);
+  const { text, unit } = firstTyped(typed);
   return readLengthText(text, unit);
+}
+
+/** What was typed, before any change of units. */
+export function firstTyped(typed: TypedLength): TypedLength {
+  return asFirstTyped(typed, converts);
 }
 
 function converts(text: string, own: LengthUnit, unit: LengthUnit): string | undefined {

@@ -63,19 +63,40 @@ export function orSlipInWords(name: string, check: EquationCheck, unit: LengthUn
 /**
  * A reading that does not agree with the others.
  *
- * @param among how many there are that cannot be told from each other.
  * @param beside true where a crown is told, which does not explain this one.
+ * @param swapped what was typed with two digits the other way round, where it would fit.
  */
 export function suspectInWords(
   name: string,
   check: EquationCheck,
-  among: number,
   unit: LengthUnit,
   beside = false,
+  swapped?: string,
 ): string {
   const looks = `${beside ? 'Even so, ' : ''}${name} ${offInWords(check, unit)}. `;
-  const doubt = among > 1 ? `It may be this one of ${among}, not to be told apart. ` : '';
-  return `${looks}${doubt}A chip or dirt in between, a slip in reading or typing? Read it again, or leave it out.`;
+  return `${looks}${swappedInWords(swapped)}${WHY_OFF} Read it again, or leave it out.`;
+}
+
+const WHY_OFF = 'A chip or dirt in between, a slip in reading or typing?';
+
+/** Readings one of which does not agree with the others; which one, they do not tell. */
+export function oneOfSuspectsInWords(count: number, beside = false): string {
+  return `${beside ? 'Even so, one' : 'One'} of these ${count} is off; they cannot tell which. ${WHY_OFF} Read them again, or leave one out.`;
+}
+
+/** One of them: by how much, were it this one. */
+export function ifThisInWords(
+  name: string,
+  check: EquationCheck,
+  unit: LengthUnit,
+  swapped?: string,
+): string {
+  return `${name} ${offInWords(check, unit)}. ${swappedInWords(swapped)}`.trim();
+}
+
+/** What would fit in place of a reading that does not. */
+export function swappedInWords(swapped: string | undefined): string {
+  return swapped === undefined ? '' : `Two digits swapped? ${swapped} would fit. `;
 }
 
 function offInWords({ blunder = 0 }: EquationCheck, unit: LengthUnit): string {

@@ -1,6 +1,7 @@
 import type { FixedFlatness, MapLack, PlacesToRead } from '../core/inspection/flatness';
 import type { Face } from '../core/part/faces';
 import type { LengthUnit } from '../core/units/length';
+import { swappedInWords } from './checks';
 import { spansBriefly } from './form';
 import { deviation } from './numbers';
 import { verdictInWords } from './verdicts';
@@ -37,14 +38,19 @@ export function flatnessInWords({ probability, verdict, toSimulate }: FixedFlatn
   return verdictInWords({ probability, verdict });
 }
 
-/** Asks about one place that stands off; the zone of the `others` is `without` µm wide. */
+/**
+ * Asks about one place that stands off; the zone of the `others` is `without` µm wide.
+ *
+ * @param swapped what was typed with two digits the other way round, where it would lie with them.
+ */
 export function loneInWords(
   name: string,
   others: number,
   without: number,
   unit: LengthUnit,
+  swapped?: string,
 ): string {
-  return `${name} stands off by itself: the other ${others} places lie within ${deviation(without, unit)}. Is it a slip, dirt or a burr? Wipe it and read it once more.`;
+  return `${name} stands off by itself: the other ${others} places lie within ${deviation(without, unit)}. ${swappedInWords(swapped)}Is it a slip, dirt or a burr? Wipe it and read it once more.`;
 }
 
 /** Below so many places a crown along an edge, or a dip between them, is easily missed. */
@@ -79,10 +85,15 @@ export const MAP_AGAIN_IN_WORDS =
 
 /** What has to come off a face that is not flat enough; `high` names the places that hold the zone from above. */
 export function flattenInWords(
-  { requirement, zone, verdict }: FixedFlatness,
+  { requirement, zone, verdict, lone }: FixedFlatness,
   high: readonly string[],
   unit: LengthUnit,
 ): string {
-  const sure = verdict === 'out' ? '' : ' Whether it is out is not sure: map it again first.';
+  const sure =
+    lone !== undefined
+      ? ' But one place stands off by itself: read that once more first.'
+      : verdict === 'out'
+        ? ''
+        : ' Whether it is out is not sure: map it again first.';
   return `The ${requirement.face} is out of flat by ${deviation(zone.width, unit)}. Down to its lowest place, at least that much comes off where it stands highest: ${high.join('; ')}. Lap it on the flat plate or grind it; how much a pass flattens is not foretold, so map it again after.${sure}`;
 }

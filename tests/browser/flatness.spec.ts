@@ -97,7 +97,7 @@ test('one place that stands off is asked about, and led to', async ({ page }) =>
   // A plane, and at place 6 a 12 with its digits swapped.
   await readMap(page, ['0', '5', '10', '2', '7', '21', '4', '9', '14']);
   await expect(sheet).toContainText(
-    'Bottom, place 6 stands off by itself: the other 8 places lie within 0.00 µm.',
+    'Bottom, place 6 stands off by itself: the other 8 places lie within 0.00 µm. Two digits swapped? 12 would fit.',
   );
   await press(sheet.getByRole('button', { name: 'Go to Bottom, place 6' }));
   await expect(page.getByRole('textbox', { name: 'Reading at place 6' })).toBeFocused();

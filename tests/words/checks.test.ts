@@ -7,7 +7,9 @@ import type { Reading } from '../../src/core/readings/reading';
 import {
   crownInWords,
   fitInWords,
+  ifThisInWords,
   nextInWords,
+  oneOfSuspectsInWords,
   orSlipInWords,
   suspectInWords,
   uncheckedInWords,
@@ -40,15 +42,25 @@ describe('a reading that does not agree', () => {
     [-4.567, 'µm', 'Right side looks 4.57 µm low. '],
     [-25.4, 'tenths', 'Right side looks 10.00 tenths low. '],
   ] as const)('off by %d µm, in %s', (blunder, unit, begins) => {
-    const said = suspectInWords('Right side', check(blunder), 1, unit);
+    const said = suspectInWords('Right side', check(blunder), unit);
     expect(said.startsWith(begins)).toBe(true);
     expect(said.endsWith('Read it again, or leave it out.')).toBe(true);
-    expect(said).not.toContain('not to be told apart');
+    expect(said).not.toContain('swapped');
   });
 
-  it('is told to be one of several that cannot be told apart', () => {
-    expect(suspectInWords('Left side', check(3), 2, 'µm')).toContain(
-      'It may be this one of 2, not to be told apart. ',
+  it('is told to be one of several that cannot be told apart, each by how much', () => {
+    expect(oneOfSuspectsInWords(2)).toMatch(
+      /^One of these 2 is off; they cannot tell which\. A chip/,
+    );
+    expect(oneOfSuspectsInWords(4, true)).toMatch(/^Even so, one of these 4 is off/);
+    expect(ifThisInWords('Left side', check(3), 'µm')).toBe('Left side looks 3.00 µm high.');
+  });
+
+  it('is asked about two digits that were swapped', () => {
+    const asked = 'looks 45.00 µm high. Two digits swapped? 30.016 would fit.';
+    expect(ifThisInWords('Place 3', check(45), 'µm', '30.016')).toBe(`Place 3 ${asked}`);
+    expect(suspectInWords('Place 3', check(45), 'µm', false, '30.016')).toMatch(
+      /^Place 3 looks 45\.00 µm high\. Two digits swapped\? 30\.016 would fit\. A chip/,
     );
   });
 });
@@ -96,7 +108,7 @@ describe('a crown', () => {
 
   it('does not silence a slip that it does not explain', () => {
     const check = { reading: 'r', residual: 2, redundancy: 0.5, standardised: 5, blunder: 4 };
-    expect(suspectInWords('Left side', check, 1, 'µm', true)).toMatch(
+    expect(suspectInWords('Left side', check, 'µm', true)).toMatch(
       /^Even so, Left side looks 4\.00 µm high\. A chip/,
     );
   });

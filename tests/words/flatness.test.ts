@@ -53,5 +53,9 @@ describe('what was found', () => {
     expect(flattenInWords(close, ['Bottom, place 5'], 'µm')).toMatch(
       /not sure: map it again first/,
     );
+    const lone = { reading: 'five', without: 0.5, off: 4 };
+    expect(flattenInWords({ ...close, lone }, ['Bottom, place 5'], 'µm')).toMatch(
+      /map it again after\. But one place stands off by itself: read that once more first\.$/,
+    );
   });
 });

@@ -14,7 +14,7 @@ import { probabilityOfFlatness, type WideMap } from '../verdict/flatness-conform
 import { minimumZonePlane } from '../zones/form/flatness';
 import type { MinimumZone } from '../zones/form/minimum-zone-fit';
 import type { FormSpan } from '../zones/zone-with-form';
-import { lonePlace } from './lone-place';
+import { type LonePlace, lonePlace } from './lone-place';
 import { ofMeans, type RepeatedMap, repeatedMaps } from './repeated-maps';
 
 /** What the readings say of one face that is to be flat. */
@@ -45,8 +45,8 @@ export interface FixedFlatness {
   readonly maps: number;
   /** Ids of the readings that hold the zone from above: the face is high there. */
   readonly high: readonly string[];
-  /** The reading without which all others lie much flatter, and how flat, µm: a slip looks so. */
-  readonly lone?: { readonly reading: string; readonly without: number };
+  /** The reading without which all others lie much flatter, how flat, and how far it stands over them, µm: a slip looks so. */
+  readonly lone?: Omit<LonePlace, 'index'> & { readonly reading: string };
 }
 
 /** The minimum zone planes (ISO 12781-1, MZPL) as a sum of the readings that hold them. */
@@ -190,8 +190,12 @@ function zoneOf({ means, times }: RepeatedMap<FaceMapReading>, block: Block, kit
       return { read: Math.max(...along) - Math.min(...along), face: block.size[axis] };
     }),
     high: held.flatMap(({ reading, weight }) => (weight > 0 ? [reading] : [])),
-    ...(lone && { lone: { reading: means[lone.index]!.id, without: lone.without } }),
+    ...(lone && { lone: loneReading(lone, means) }),
   };
+}
+
+function loneReading({ index, ...lone }: LonePlace, means: readonly FaceMapReading[]) {
+  return { reading: means[index]!.id, ...lone };
 }
 
 /** What each reading does to the width: its share of the hold, - where it holds the zone from below. */

@@ -9,6 +9,8 @@ export interface LonePlace {
   readonly index: number;
   /** Width of the minimum zone of all others, µm. */
   readonly without: number;
+  /** How far it stands over the middle of that zone, µm. */
+  readonly off: number;
 }
 
 /** Any three places lie in a plane: of fewer others it says little that they do. */
@@ -37,7 +39,12 @@ export function lonePlace(
   const found = [...zone.upper, ...zone.lower].flatMap(({ index }) => {
     const others = minimumZonePlane(points.filter((_, at) => at !== index));
     const isFlat = others.spread === 'face' && others.width <= most;
-    return isFlat ? [{ index, without: others.width }] : [];
+    return isFlat ? [{ index, without: others.width, off: over(points[index]!, others) }] : [];
   });
   return found.length === 1 ? found[0] : undefined;
+}
+
+function over({ u, v, deviation }: FacePoint, { plane }: MinimumZone): number {
+  const { middle, height, slopes } = plane;
+  return deviation - height - slopes.u * (u - middle.u) - slopes.v * (v - middle.v);
 }

@@ -3,6 +3,7 @@ import type { InspectionAnswer } from '../../core/inspection/inspect';
 import { uncheckedAmong } from '../../core/inspection/unchecked';
 import { fieldOfReading } from '../../entry/field-of-reading';
 import { namesWithSign } from '../../entry/reading-names';
+import { swappedIn } from '../../entry/swapped-digits';
 import { leaveOut, putBack } from '../../state/plate-changes';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
@@ -11,6 +12,8 @@ import { goToField } from '../../widgets/number-fields';
 import {
   crownInWords,
   fitInWords,
+  ifThisInWords,
+  oneOfSuspectsInWords,
   orSlipInWords,
   suspectInWords,
   uncheckedInWords,
@@ -47,25 +50,49 @@ export function ChecksSheet({ answer, inspection }: ChecksSheetProps) {
           ))}
         </div>
       ))}
-      {answer.suspects.map((suspect) => (
-        <div key={suspect.reading} class="note note-warning">
-          <Slip slip={suspect} inspection={inspection}>
-            {suspectInWords(
-              nameOf(suspect),
-              suspect,
-              answer.suspects.length,
-              deviation,
-              answer.crowns.length > 0,
-            )}
-          </Slip>
-        </div>
-      ))}
+      <Suspects
+        suspects={answer.suspects}
+        beside={answer.crowns.length > 0}
+        inspection={inspection}
+        nameOf={nameOf}
+      />
       <LeftOut inspection={inspection} names={names} />
       {unchecked.length > 0 && (
         <p class="soft small">{uncheckedInWords([...new Set(unchecked.map(nameOf))])}</p>
       )}
       <Residuals checks={answer.checks} nameOf={nameOf} />
     </section>
+  );
+}
+
+interface SuspectsProps {
+  readonly suspects: readonly EquationCheck[];
+  /** True where a crown is told, which does not explain them. */
+  readonly beside: boolean;
+  readonly inspection: InspectionRecord;
+  readonly nameOf: (check: EquationCheck) => string;
+}
+
+/** The reading that does not agree, or all those one of which does not. */
+function Suspects({ suspects, beside, inspection, nameOf }: SuspectsProps) {
+  const { deviation } = shop.value.units;
+  if (suspects.length === 0) return null;
+  const isOne = suspects.length === 1;
+  return (
+    <div class="note note-warning stack">
+      {!isOne && <p>{oneOfSuspectsInWords(suspects.length, beside)}</p>}
+      {suspects.map((suspect) => {
+        const name = nameOf(suspect);
+        const swapped = swappedIn(inspection.setups, suspect);
+        return (
+          <Slip key={suspect.reading} slip={suspect} inspection={inspection}>
+            {isOne
+              ? suspectInWords(name, suspect, deviation, beside, swapped)
+              : ifThisInWords(name, suspect, deviation, swapped)}
+          </Slip>
+        );
+      })}
+    </div>
   );
 }
 

@@ -1,5 +1,6 @@
 import type { FixedFlatness } from '../../core/inspection/flatness';
 import { readingNames } from '../../entry/reading-names';
+import { swappedAlone } from '../../entry/swapped-digits';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
 import { loneInWords } from '../../words/flatness';
@@ -18,7 +19,13 @@ export function LonePlaceNote({ finding, inspection }: LonePlaceNoteProps) {
   const name = readingNames(inspection.setups).get(reading) ?? 'One place';
   return (
     <ReadingNote inspection={inspection} reading={reading} name={name}>
-      {loneInWords(name, places - 1, without, shop.value.units.deviation)}
+      {loneInWords(
+        name,
+        places - 1,
+        without,
+        shop.value.units.deviation,
+        swappedAlone(inspection.setups, finding),
+      )}
     </ReadingNote>
   );
 }

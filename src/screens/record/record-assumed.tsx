@@ -4,7 +4,12 @@ import { isBlank } from '../../entry/typed-length';
 import type { Worked } from '../../state/answers';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
-import { fitInWords, suspectInWords } from '../../words/checks';
+import {
+  fitInWords,
+  ifThisInWords,
+  oneOfSuspectsInWords,
+  suspectInWords,
+} from '../../words/checks';
 import { pairName, requirementName } from '../../words/faces';
 import { spansInWords } from '../../words/form';
 import { asTyped } from '../../words/read-as';
@@ -32,11 +37,12 @@ export function RecordAssumed({ entry, inspection, worked }: RecordAssumedProps)
     const text = finding.fixed ? spansInWords(finding.formSpans, size) : undefined;
     return text === undefined ? [] : [`${requirementName(finding.requirement)}: ${text}`];
   });
-  const suspects = (answer?.suspects ?? []).map((check) =>
-    suspectInWords(
+  const suspects = answer?.suspects ?? [];
+  const isOne = suspects.length === 1;
+  const off = suspects.map((check) =>
+    (isOne ? suspectInWords : ifThisInWords)(
       names.get(check.reading) ?? 'A reading',
       check,
-      answer?.suspects.length ?? 0,
       deviation,
     ),
   );
@@ -53,7 +59,8 @@ export function RecordAssumed({ entry, inspection, worked }: RecordAssumedProps)
         ))}
         <li>{kitAssumptionInWords(entry.material)}</li>
         {answer !== undefined && <li>{fitInWords(answer.fit)}</li>}
-        {suspects.map((text) => (
+        {suspects.length > 1 && <li>{oneOfSuspectsInWords(suspects.length)}</li>}
+        {off.map((text) => (
           <li key={text}>{text}</li>
         ))}
       </ul>

@@ -36,6 +36,7 @@ describe('a place that stands off by itself', () => {
         const lone = loneIn(grid(values));
         expect(lone?.index).toBe(place);
         expectClose(lone?.without, 0, { absolute: 1e-9 });
+        expectClose(lone?.off, off, { absolute: 1e-9 });
       }),
     );
   });
