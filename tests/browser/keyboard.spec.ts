@@ -60,6 +60,22 @@ test('the focus is back at the button of the units once they are chosen', async 
   }
 });
 
+test('the question of what the dial steps by leads on to the first field once it is answered', async ({
+  page,
+}) => {
+  await page.goto('/?example');
+  await expect(field(page, 'Right side')).toBeFocused();
+  await page.getByRole('button', { name: /^Units: / }).focus();
+  await page.keyboard.press('Enter');
+  await page.getByRole('radio', { name: 'tenths' }).focus();
+  await page.keyboard.press('Space');
+  const mine = page.getByRole('button', { name: 'Mine steps by 1 tenth' });
+  await mine.focus();
+  await page.keyboard.press('Enter');
+  await expect(mine).toBeHidden();
+  await expect(field(page, 'Right side')).toBeFocused();
+});
+
 test('what the focus comes to is not hidden under the band', async ({ page }) => {
   await page.goto('/?example');
   const main = page.getByRole('main');

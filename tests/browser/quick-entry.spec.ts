@@ -28,6 +28,28 @@ function keysFor(key: string): readonly string[] {
   return key === '/' ? [SIGNS, 'Divided by'] : [key];
 }
 
+test('a field and its drawing stay in sight while the answer over them grows', async ({ page }) => {
+  await page.goto('/?example');
+  const right = field(page, 'Right side');
+  await expect(right).toBeFocused();
+  await tapKeys(page, ['4', '1']);
+  await expect(right).toBeInViewport({ ratio: 1 });
+  await page.locator('.so-far').evaluate((line) => {
+    line.style.minHeight = `${line.clientHeight + 90}px`;
+  });
+  const edges = (part: string) =>
+    page
+      .locator(part)
+      .first()
+      .evaluate((one) => one.getBoundingClientRect().toJSON());
+  await expect
+    .poll(async () => (await edges('.tap-to-go')).top - (await edges('.band')).bottom)
+    .toBeGreaterThanOrEqual(-1);
+  const top = await right.evaluate((input) => input.getBoundingClientRect().top);
+  expect(top).toBeGreaterThan((await edges('.tap-to-go')).bottom);
+  await expect(right).toBeInViewport({ ratio: 1 });
+});
+
 test('no key is smaller than a finger, on either layer', async ({ page }) => {
   await page.goto('/?example');
   const key = (name: string) => page.locator('.keypad').getByRole('button', { name, exact: true });

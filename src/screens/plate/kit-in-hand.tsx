@@ -1,10 +1,11 @@
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { INCH_STEP, isStepInQuestion } from '../../entry/step-in-question';
 import { takeKitAtPlate } from '../../state/drawer';
 import { kitName, setKit } from '../../state/kits';
 import { shop } from '../../state/shop';
 import type { InspectionRecord } from '../../store/records';
+import { focusNextToFill, hasOwnKeypad } from '../../widgets/number-fields';
 import { to } from '../paths';
 
 interface KitInHandProps {
@@ -60,14 +61,24 @@ export function KitInHand({ inspection, children }: KitInHandProps) {
 /** Asks once, where readings are in parts of an inch, whether the dial steps by those as well. */
 function StepOfDial() {
   const { kit, units } = shop.value;
-  if (!isStepInQuestion(kit, units.deviation)) return null;
+  const isAsked = isStepInQuestion(kit, units.deviation);
+  const isAnswered = useRef(false);
+  // The question goes with the focus in it; with fingers, the keypad would lie over what is still to be read.
+  useLayoutEffect(() => {
+    if (isAnswered.current && !isAsked && !hasOwnKeypad()) focusNextToFill(null);
+    isAnswered.current = false;
+  }, [isAsked]);
+  if (!isAsked) return null;
   return (
     <div class="note stack small">
       <p>{kitName.value} has a dial that steps by 1 µm: the ± is reckoned with that.</p>
       <button
         type="button"
         class="button"
-        onClick={() => setKit({ ...kit, indicatorResolution: INCH_STEP })}
+        onClick={() => {
+          isAnswered.current = true;
+          setKit({ ...kit, indicatorResolution: INCH_STEP });
+        }}
       >
         Mine steps by 1 tenth
       </button>
