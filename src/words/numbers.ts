@@ -10,7 +10,8 @@ const NO_NUMBER = '–';
 /** A number rounded for showing, with a true minus sign and no minus zero. */
 export function rounded(value: number, decimals: number): string {
   if (!Number.isFinite(value)) return NO_NUMBER;
-  const text = Math.abs(value).toFixed(decimals);
+  // What is half a step but for the last bits of a sum goes up: equal figures are not to be shown as two.
+  const text = Number(Math.abs(value).toPrecision(12)).toFixed(decimals);
   return value < 0 && Number(text) !== 0 ? `−${text}` : text;
 }
 
