@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { describePart, readBothSides, takeAsParallel, type } from './shop-floor';
+import { describePart, press, readBothSides, takeAsParallel, type } from './shop-floor';
 
 test.use({ viewport: { width: 412, height: 915 }, hasTouch: true, isMobile: true });
 
@@ -47,4 +47,19 @@ test('a chart follows the readings of a part, and is gone with its screen', asyn
   await expect(chart.locator('canvas')).toBeVisible();
   await page.getByRole('link', { name: 'Back to the bench' }).tap();
   await expect(page.locator('canvas')).toHaveCount(0);
+});
+
+test('finished readings ask for nothing more, whatever was left empty', async ({ page }) => {
+  await describePart(page, { name: 'Trial block', size: ['60', '40', '90'], within: '0.005' });
+  await page.getByRole('button', { name: 'Take readings' }).tap();
+  await readBothSides(page, { nose: '6', indicator: '80', right: '34', left: '31' });
+  await press(page.getByRole('button', { name: 'Use the micrometer' }).first());
+  const micrometer = page.getByRole('region', { name: /^Micrometer/ });
+  await micrometer.getByRole('textbox', { name: 'Up from bottom' }).first().fill('5');
+  await expect(micrometer).toContainText('What did the micrometer say?');
+  await expect(page.locator('.so-far')).toContainText('Next: Micrometer');
+  await press(page.getByRole('button', { name: 'Finish these readings' }));
+  await expect(page.locator('.so-far')).toContainText('see what is missing');
+  await expect(page.locator('.so-far')).not.toContainText('Next');
+  await expect(micrometer).not.toContainText('What did the micrometer say?');
 });

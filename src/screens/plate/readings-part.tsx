@@ -89,8 +89,10 @@ export function ReadingsPart(props: ReadingsPartProps) {
             key={setup.id}
             setup={setup}
             part={read}
-            // What is still to be read is told by the guide.
-            problems={setup === guided ? withoutMissing(problems) : problems}
+            // What is still to be read is told by the guide, and nothing is once they are finished.
+            problems={
+              setup === guided || closed !== undefined ? withoutMissing(problems) : problems
+            }
             before={before}
             lastTime={lastTime}
             sides={sidesOf(setup, answer?.sides ?? [])}

@@ -95,7 +95,8 @@ function lineOf(
         : `${shown(withForm.width, deviation)} with form`;
     return `${requirementName(requirement)}: ${width}`;
   }
-  const next = nextToRead(inspection, worked);
+  // Nothing more is read once they are finished.
+  const next = inspection.closed === undefined ? nextToRead(inspection, worked) : undefined;
   if (next !== undefined && tellsMore(next)) return nextToReadInWords(next);
   if (worked.silence !== undefined) return SILENCES[worked.silence];
   for (const { faces, base, outOfSquare, difference } of worked.answer?.sides ?? []) {
