@@ -11,7 +11,7 @@ const NO_NUMBER = '–';
 export function rounded(value: number, decimals: number): string {
   if (!Number.isFinite(value)) return NO_NUMBER;
   // What is half a step but for the last bits of a sum goes up: equal figures are not to be shown as two.
-  const text = Number(Math.abs(value).toPrecision(12)).toFixed(decimals);
+  const text = Math.min(Math.abs(value) * (1 + 1e-12), Number.MAX_VALUE).toFixed(decimals);
   return value < 0 && Number(text) !== 0 ? `−${text}` : text;
 }
 
