@@ -2,6 +2,7 @@ import { type Effect, effectOf } from '../core/correction/effects';
 import { type Outcome, outcomeOf } from '../core/correction/outcome';
 import { type Rate, rateOf } from '../core/correction/rate';
 import { type Removal, wedgeOf } from '../core/correction/removal';
+import { disagrees } from '../core/inspection/disagreement';
 import type { Finding } from '../core/inspection/findings';
 import type { Block } from '../core/part/block';
 import { outwardNormal } from '../core/part/faces';
@@ -25,7 +26,9 @@ export interface WorkOutcome {
   readonly outcome: Outcome | undefined;
   /** True where thicknesses after the work are those from before it: what is wrong with them is in both alike. */
   readonly takenOver: boolean;
-  /** Where an amount of work was logged too. */
+  /** True where the readings before the work do not fit each other, or those after it. */
+  readonly inDoubt: boolean;
+  /** Where an amount of work was logged too, and the readings are to be trusted. */
   readonly rate: Rate | undefined;
 }
 
@@ -65,12 +68,15 @@ export function workOutcome(
   }));
   const outcome = outcomeOf(removal, remeasured, block);
   const amount = readCount(work.amount.text).count;
+  const inDoubt = [before, after].some(({ answer }) => answer !== undefined && disagrees(answer));
+  const isTold = outcome !== undefined && amount !== undefined && !inDoubt;
   return {
     changes,
     advised: wedgeOf(block, removal),
     outcome,
     takenOver: next.setups.some((setup) => hasTakenOver(setup, removal)),
-    rate: outcome && amount !== undefined ? rateOf(outcome, amount) : undefined,
+    inDoubt,
+    rate: isTold ? rateOf(outcome, amount) : undefined,
   };
 }
 

@@ -99,3 +99,7 @@ function handyAmount(amount: number, per: Count): number {
 /** Said beside a wedge of which the readings after the work took thicknesses over from before it. */
 export const TAKEN_OVER_IN_WORDS =
   'Thicknesses were taken over from before the work: what is wrong with one is in both readings alike, and falls out of the wedge. The ± counts it twice, and is rather too wide.';
+
+/** Said beside what came off where the readings before or after the work are not to be trusted. */
+export const IN_DOUBT_IN_WORDS =
+  'The readings before or after disagree: what came off is in doubt, and how fast it cuts is not learned from it.';

@@ -5,6 +5,7 @@ import { workOutcome } from '../../src/state/outcomes';
 import { shop } from '../../src/state/shop';
 import type { InspectionRecord, WorkRecord } from '../../src/store/records';
 import { micrometerSetup } from '../entry/support/setups';
+import { micro } from '../entry/support/typed';
 import { startAfresh } from './support/fresh';
 import { BLOCK, compared, workOn } from './support/inspections';
 
@@ -71,6 +72,40 @@ describe('what work has done', () => {
     const done = outcome(workOn('bottom', amount));
     expect(done?.outcome?.wedge).toBeCloseTo((60 * 2) / 148, 9);
     expect(done?.rate).toBeUndefined();
+  });
+});
+
+describe('readings that do not fit each other', () => {
+  /** The left side read four times, once 40 µm from the others: it is named as the one that does not fit. */
+  function wild(id: string, ...typed: [right: string, left: string]): InspectionRecord {
+    const one = compared(id, ...typed);
+    const [nose, word] = one.setups;
+    if (nose?.kind !== 'nose comparator') throw new Error('It is another setup');
+    const again = [typed[1], typed[1], '72'].map((text, index) => ({
+      ...nose.placings[1]!,
+      id: `again ${index}`,
+      reading: micro(text),
+    }));
+    return { ...one, setups: [{ ...nose, placings: [...nose.placings, ...again] }, word!] };
+  }
+
+  it('tell no rate, after the work or before it, and the wedge is said to be in doubt', () => {
+    const work = workOn('bottom', '20');
+    const after = outcome(work, wild('after', '33', '32'));
+    const before = workOutcome(work, [wild('before', '34', '31'), work, AFTER], BLOCK);
+    for (const done of [after, before]) {
+      expect(done).toMatchObject({ inDoubt: true, rate: undefined });
+      expect(done?.outcome).toBeDefined();
+    }
+    expect(outcome(work)?.inDoubt).toBe(false);
+  });
+
+  it('tell it again once the one that does not fit is left out', () => {
+    const after = {
+      ...wild('after', '33', '32'),
+      leftOut: { 'again 2': { at: AFTER.made, why: 'A chip' } },
+    };
+    expect(outcome(workOn('bottom', '20'), after)).toMatchObject({ inDoubt: false });
   });
 });
 

@@ -6,7 +6,7 @@ import type { WorkRecord } from '../../store/records';
 import { BeforeAfter } from '../../widgets/drawings/before-after';
 import { requirementName } from '../../words/faces';
 import { foundInWords, deviation as shown, withDoubt } from '../../words/numbers';
-import { rateInWords, TAKEN_OVER_IN_WORDS } from '../../words/work';
+import { IN_DOUBT_IN_WORDS, rateInWords, TAKEN_OVER_IN_WORDS } from '../../words/work';
 
 interface OutcomeFactsProps {
   readonly outcome: WorkOutcome;
@@ -15,7 +15,7 @@ interface OutcomeFactsProps {
 
 /** What was to become of each requirement and what did, what came off, and how fast. */
 export function OutcomeFacts({ outcome, work }: OutcomeFactsProps) {
-  const { changes, advised, outcome: done, takenOver, rate } = outcome;
+  const { changes, advised, outcome: done, takenOver, inDoubt, rate } = outcome;
   const { deviation } = shop.value.units;
   return (
     <>
@@ -38,6 +38,7 @@ export function OutcomeFacts({ outcome, work }: OutcomeFactsProps) {
           </>
         )}
       </dl>
+      {inDoubt && <p class="note">{IN_DOUBT_IN_WORDS}</p>}
       {done !== undefined && takenOver && <p class="soft small">{TAKEN_OVER_IN_WORDS}</p>}
     </>
   );
