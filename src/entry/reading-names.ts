@@ -5,16 +5,23 @@ import { seatingOf } from './over-face-seatings';
 import { isTurned } from './read-with';
 import type { ColumnPlacing, ColumnSetup, NoseComparatorSetup, SetupEntry } from './setup-entry';
 
-/** What each reading is called, by its id: 'Right side, seating 2', 'Left at 80'. */
-export function readingNames(setups: readonly SetupEntry[]): ReadonlyMap<string, string> {
-  return new Map(setups.flatMap((setup) => namesIn(setup, setups)));
+/**
+ * What each reading is called, by its id: 'Right side, seating 2', 'Left at 80'.
+ *
+ * @param among all that its base is to be told from, such as the setups of another inspection beside.
+ */
+export function readingNames(
+  setups: readonly SetupEntry[],
+  among: readonly SetupEntry[] = setups,
+): ReadonlyMap<string, string> {
+  return new Map(setups.flatMap((setup) => namesIn(setup, setups, among)));
 }
 
 /** The same for where their signs are shown: those whose indicator counts the other way say that the sign is turned. */
 export function namesWithSign(setups: readonly SetupEntry[]): ReadonlyMap<string, string> {
   return new Map(
     setups.flatMap((setup) =>
-      namesIn(setup, setups).map(
+      namesIn(setup, setups, setups).map(
         ([id, name]) => [id, isTurned(setup) ? `${name} (sign turned)` : name] as const,
       ),
     ),
@@ -23,13 +30,17 @@ export function namesWithSign(setups: readonly SetupEntry[]): ReadonlyMap<string
 
 type Names = readonly (readonly [string, string])[];
 
-function namesIn(setup: SetupEntry, setups: readonly SetupEntry[]): Names {
+function namesIn(
+  setup: SetupEntry,
+  setups: readonly SetupEntry[],
+  among: readonly SetupEntry[],
+): Names {
   switch (setup.kind) {
     case 'nose comparator':
-      return setup.placings.map((placing, index) => [placing.id, noseName(setup, index, setups)]);
+      return setup.placings.map((placing, index) => [placing.id, noseName(setup, index, among)]);
     case 'column':
       return setup.placings.flatMap((placing): Names => {
-        const name = traverseName(setup, placing, setups);
+        const name = traverseName(setup, placing, among);
         const rows = setup.heights.map(
           ({ id }, row) => [`${placing.id} ${id}`, `${name} at ${heightName(setup, row)}`] as const,
         );
@@ -112,9 +123,20 @@ function standIn(
   const base = baseOf(setup, placing);
   const standsOtherwise = (other: StandingSetup) =>
     other.kind === setup.kind &&
-    other.placings.some((one) => one.face === placing.face && baseOf(other, one) !== base);
+    other.placings.some(
+      (one) => one.face === placing.face && (isFourSided(other) || baseOf(other, one) !== base),
+    );
   const isToTell = isFourSided(setup) || setups.filter(isStanding).some(standsOtherwise);
   return isToTell ? ` on ${base}` : '';
+}
+
+/** The faces of a comparator, and what they stand on where another of `among` reads them from another base. */
+export function pairWithBase(setup: NoseComparatorSetup, among: readonly SetupEntry[]): string {
+  const { faces, base } = setup;
+  const pair = faces.join(' and ');
+  if (isFourSided(setup)) return pair;
+  const others = among.filter((other) => isStanding(other) && !isFourSided(other));
+  return `${pair}${standIn(setup, { face: faces[0], base }, others)}`;
 }
 
 function label(face: Face): string {

@@ -1,6 +1,6 @@
 import type { Face } from '../core/part/faces';
 import { isUpright, placeEdges } from './place-edges';
-import { readingNames } from './reading-names';
+import { pairWithBase, readingNames } from './reading-names';
 import type { SetupEntry } from './setup-entry';
 import type { TypedLength } from './typed-length';
 
@@ -14,11 +14,17 @@ export interface TypedRow {
 /**
  * Everything that was typed in one inspection, in the order of its sheets: readings, heights and places, which
  * are named as their fields are in a part that stands on `datum`.
+ *
+ * @param among all that a base is to be told from: those of another inspection too where it stands beside.
  */
-export function typedRows(setups: readonly SetupEntry[], datum: Face): readonly TypedRow[] {
-  const names = readingNames(setups);
+export function typedRows(
+  setups: readonly SetupEntry[],
+  datum: Face,
+  among: readonly SetupEntry[] = setups,
+): readonly TypedRow[] {
+  const names = readingNames(setups, among);
   const rows = setups.flatMap((setup) =>
-    rowsOf(setup, datum, (id) => names.get(id) ?? 'A reading'),
+    rowsOf(setup, { datum, among, nameOf: (id) => names.get(id) ?? 'A reading' }),
   );
   const seen = new Map<string, number>();
   return rows.map(([name, typed]) => {
@@ -30,15 +36,22 @@ export function typedRows(setups: readonly SetupEntry[], datum: Face): readonly 
 
 type Rows = readonly (readonly [string, TypedLength])[];
 
-function rowsOf(setup: SetupEntry, datum: Face, nameOf: (id: string) => string): Rows {
-  const pair = setup.faces.join(' and ');
+interface Naming {
+  readonly datum: Face;
+  readonly among: readonly SetupEntry[];
+  readonly nameOf: (id: string) => string;
+}
+
+function rowsOf(setup: SetupEntry, { datum, among, nameOf }: Naming): Rows {
   switch (setup.kind) {
-    case 'nose comparator':
+    case 'nose comparator': {
+      const pair = pairWithBase(setup, among);
       return [
         [`Nose height, ${pair}`, setup.noseHeight],
         [`Indicator height, ${pair}`, setup.indicatorHeight],
         ...setup.placings.map(({ id, reading }) => [nameOf(id), reading] as const),
       ];
+    }
     case 'column':
       return setup.placings.flatMap((placing) =>
         setup.heights.flatMap(({ id }): Rows => {

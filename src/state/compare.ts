@@ -1,6 +1,5 @@
 import { type AnyFinding, type AnyFixedFinding, allFindings } from '../core/inspection/any-finding';
 import { foundOf } from '../core/inspection/found';
-import type { Face } from '../core/part/faces';
 import type { PartEntry } from '../entry/part-entry';
 import { isBlank, type TypedLength } from '../entry/typed-length';
 import { typedRows } from '../entry/typed-rows';
@@ -81,20 +80,19 @@ function asFixed(finding: AnyFinding | undefined): AnyFixedFinding | undefined {
   return finding?.fixed ? finding : undefined;
 }
 
+/** A side that only one of them reads from two bases is called by its base in both, so that it finds its like. */
 function typedBeside(one: InspectionRecord, other: InspectionRecord, { datum }: PartEntry) {
-  return pairs(typedByName(one, datum), typedByName(other, datum)).map(
-    ({ name, pair: [a, b] }) => ({
-      name,
-      one: a,
-      other: b,
-      differs: a?.text.trim() !== b?.text.trim() || a?.unit !== b?.unit,
-    }),
-  );
-}
-
-function typedByName({ setups }: InspectionRecord, datum: Face): ReadonlyMap<string, TypedLength> {
-  const typed = typedRows(setups, datum).filter((row) => !isBlank(row.typed));
-  return new Map(typed.map((row) => [row.name, row.typed]));
+  const among = [...one.setups, ...other.setups];
+  const byName = ({ setups }: InspectionRecord): ReadonlyMap<string, TypedLength> => {
+    const typed = typedRows(setups, datum, among).filter((row) => !isBlank(row.typed));
+    return new Map(typed.map((row) => [row.name, row.typed]));
+  };
+  return pairs(byName(one), byName(other)).map(({ name, pair: [a, b] }) => ({
+    name,
+    one: a,
+    other: b,
+    differs: a?.text.trim() !== b?.text.trim() || a?.unit !== b?.unit,
+  }));
 }
 
 /** What stands under the same name in two maps, in the order of the first and then of the second. */

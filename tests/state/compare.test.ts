@@ -1,10 +1,13 @@
 import { beforeEach, expect, it, vi } from 'vitest';
+import { onAllFourSides } from '../../src/entry/four-sides';
 import { chain, openChain } from '../../src/state/chain';
 import { compare, statesOf } from '../../src/state/compare';
 import { closeInspection, reopenInspection } from '../../src/state/inspections';
 import { changeSetups } from '../../src/state/plate-changes';
 import type { InspectionRecord } from '../../src/store/records';
 import { save } from '../../src/store/shop-store';
+import { countedIds } from '../entry/support/ids';
+import { noseSetup } from '../entry/support/setups';
 import { saving, startAfresh } from './support/fresh';
 import { BLOCK, compared } from './support/inspections';
 
@@ -27,6 +30,37 @@ it('two inspections stand side by side: what they say, how it changed, and what 
     },
   ]);
   expect(typed.map(({ name }) => name)).toContain('Nose height, right and left');
+});
+
+it('sides read from two bases in only one of two inspections find their like by the base', () => {
+  const one = compared('i', '34', '31');
+  const onFront = noseSetup({ right: '40' }, undefined, 'front');
+  const placings = onFront.placings.map((placing) => ({ ...placing, id: `${placing.id}, front` }));
+  const other = { ...one, setups: [...one.setups, { ...onFront, placings }] };
+  const { typed } = compare(one, other, BLOCK);
+  expect(typed.map(({ name, one, other }) => [name, one?.text, other?.text])).toEqual([
+    ['Nose height, right and left on bottom', '6', '6'],
+    ['Indicator height, right and left on bottom', '80', '80'],
+    ['Right side on bottom', '34', '34'],
+    ['Left side on bottom', '31', '31'],
+    ['right and left taken as parallel', '1', '1'],
+    ['Nose height, right and left on front', undefined, '6'],
+    ['Indicator height, right and left on front', undefined, '80'],
+    ['Right side on front', undefined, '40'],
+    ['Left side on front', undefined, '31'],
+  ]);
+});
+
+it('sides of a comparator that was turned on all four in only one of them find their like', () => {
+  const one = compared('i', '34', '31');
+  const turned = onAllFourSides(noseSetup(), countedIds());
+  const { typed } = compare(one, { ...one, setups: [turned] }, BLOCK);
+  const named = (name: string) => typed.find((row) => row.name === name);
+  expect(named('Right side on bottom')).toMatchObject({
+    one: { text: '34' },
+    other: { text: '34' },
+  });
+  expect(named('Nose height, right and left')).toMatchObject({ differs: false });
 });
 
 it('what only one of two inspections has stands alone', () => {
