@@ -111,9 +111,13 @@ export function uncheckedInWords(names: readonly string[]): string {
 /** Beside a figure many times what the drawing allows, where nothing checks it. */
 export const MAY_BE_SLIP = 'Nothing checks it yet. A slip?';
 
-/** The reading worth taking next, where there is no room for what it brings. */
+/** The reading worth taking next, where there is no room for what it brings: both sides may have been read before. */
 export function surerInWords(remedy: Remedy): string {
-  return `To be surer: ${remedyInWords(remedy)}`;
+  const what =
+    remedy.kind === 'compare both sides'
+      ? `read ${pairName(remedy.faces)} again, both with one setting`
+      : remedyInWords(remedy);
+  return `To be surer: ${what}`;
 }
 
 /** The reading worth taking next, and what it brings. */

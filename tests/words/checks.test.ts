@@ -11,6 +11,7 @@ import {
   nextInWords,
   oneOfSuspectsInWords,
   orSlipInWords,
+  surerInWords,
   suspectInWords,
   uncheckedInWords,
 } from '../../src/words/checks';
@@ -129,6 +130,17 @@ describe('the reading worth taking next', () => {
   it('says what to do, and ± for about 95 %: twice the standard uncertainty', () => {
     expect(nextInWords(next(1, 0.5), Number.POSITIVE_INFINITY, 'µm')).toBe(
       'To be surer: lift the block, seat it again, and read the left side with the same setting. The ± goes from 2.00 to about 1.00 µm.',
+    );
+  });
+
+  it('asks for both sides again where they have been read already', () => {
+    const remedy = {
+      kind: 'compare both sides',
+      faces: ['right', 'left'],
+      base: 'bottom',
+    } as const;
+    expect(surerInWords(remedy)).toBe(
+      'To be surer: read right and left again, both with one setting',
     );
   });
 
