@@ -1,5 +1,11 @@
 import { allFindings } from '../core/inspection/any-finding';
-import { type Column, headingOf, type Matched, matchHeading } from '../exchange/csv/columns';
+import {
+  type Column,
+  headingOf,
+  type Matched,
+  matchHeading,
+  unitNamedIn,
+} from '../exchange/csv/columns';
 import { pickInspections } from '../exchange/csv/long-table';
 import { type CsvRow, readCsv } from '../exchange/csv/read-csv';
 import { type ReadingsRead, readReadings } from '../exchange/csv/read-readings';
@@ -95,9 +101,10 @@ const RESULTS =
 function matchedAs(heading: string, column: Column | 'none' | undefined): Matched | undefined {
   if (column === undefined) return matchHeading(heading);
   if (column === 'none') return undefined;
-  const unit = /\(([^)]*)\)/.exec(heading)?.[0] ?? '';
-  const name = headingOf(column);
-  return matchHeading(`${name.replace(/ \(.*$/, '')} ${unit}`) ?? matchHeading(name);
+  const unit = unitNamedIn(heading);
+  const own = headingOf(column);
+  const named = unit === undefined ? own : own.replace(/ \(.*$/, ` (${unit})`);
+  return matchHeading(named) ?? matchHeading(own);
 }
 
 /** Keeps the readings of a table as a new inspection of the part; those that the table says were left out stay so. */

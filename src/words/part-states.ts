@@ -12,3 +12,8 @@ export function countInWords(shown: number, found: number): string {
   const parts = found === 1 ? 'part' : 'parts';
   return shown < found ? `${shown} of ${all} ${parts}` : `${all} ${parts}`;
 }
+
+/** Says that no part is in sight: none that is `asked` for, or none on this shelf at all. */
+export function noneInWords(asked: boolean): string {
+  return asked ? 'No such part.' : 'No part lies here.';
+}

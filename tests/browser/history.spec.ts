@@ -27,7 +27,7 @@ test('a part is removed from the list and put back at once', async ({ page }) =>
   await describePart(page, { name: 'Wrong block', size: ['60', '40', '90'], within: '0.005' });
   await page.getByText('Copy, archive or remove this part').tap();
   await page.getByRole('button', { name: 'Remove it from the list' }).tap();
-  await expect(page.getByText('No such part.')).toBeVisible();
+  await expect(page.getByText('No part lies here.')).toBeVisible();
   await page.getByRole('status').getByRole('button', { name: 'Put it back' }).tap();
   await expect(page.getByRole('link', { name: /Wrong block/ })).toBeVisible();
 });

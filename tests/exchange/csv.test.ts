@@ -284,6 +284,7 @@ describe('a table from elsewhere', () => {
         'right,bottom,ten,4,',
         'right,bottom,10,,',
         'left,bottom,10,7,',
+        ',bottom,10,7,',
       ].join('\n'),
     );
     expect(bad.count).toBe(2);
@@ -292,6 +293,7 @@ describe('a table from elsewhere', () => {
       { line: 5, message: 'The right does not stand up from the left' },
       { line: 6, message: expect.stringContaining('‘ten’ under ‘height’') },
       { line: 7, message: 'Nothing stands under ‘reading’' },
+      { line: 9, message: 'Nothing stands under ‘face’' },
     ]);
   });
 
@@ -343,6 +345,24 @@ describe('a table that no shop would take', () => {
     const { count, problems } = read(`${HEAD}\nright,1,1,${'9'.repeat(100_000)}\nright,2,1,4`);
     expect(count).toBe(1);
     expect(problems).toEqual([{ line: 2, message: 'A cell in it has more than 1000 characters' }]);
+  });
+
+  it('tells its unit in brackets of either kind, after a comma, or after the name alone', () => {
+    const micrometres = [
+      'Reading µm',
+      'reading [um]',
+      'READING (µm)',
+      'reading, um',
+      'Reading in µm',
+    ];
+    for (const heading of micrometres) {
+      expect(matchHeading(heading)).toEqual({ column: 'reading', unit: 'µm' });
+    }
+    expect(matchHeading('nose height mm')).toEqual({ column: 'noseHeight', unit: 'mm' });
+    expect(matchHeading('height in')).toEqual({ column: 'height', unit: 'in' });
+    expect(matchHeading('reading tenths')).toEqual({ column: 'reading', unit: 'tenths' });
+    expect(matchHeading('reading nm')).toBeUndefined();
+    expect(matchHeading('stands on')).toMatchObject({ column: 'base' });
   });
 
   it('with a name that every object answers to as a unit has a column of no meaning', () => {

@@ -64,10 +64,26 @@ const UNITS: ReadonlyMap<string, LengthUnit> = new Map([
   ['tenths', 'tenths'],
 ]);
 
+/** The name and the unit of a heading: 'Reading (µm)', 'reading [um]', 'Reading in µm' alike. */
+const NAME_AND_UNIT = new RegExp(
+  `^(.*?)(?: ?[([]([^()[\\]]*)[)\\]]|,?(?: in)? (${[...UNITS.keys()].join('|')}))?$`,
+);
+
+/** The unit that a heading names, as it stands there; undefined where it names none. */
+export function unitNamedIn(heading: string): string | undefined {
+  return nameAndUnit(heading).unit;
+}
+
+function nameAndUnit(heading: string): { readonly name: string; readonly unit?: string } {
+  const plain = heading.trim().toLowerCase().replace(/\s+/g, ' ');
+  const [, name = '', marked, bare] = NAME_AND_UNIT.exec(plain) ?? [];
+  const unit = (marked ?? bare)?.trim();
+  return { name, ...(unit !== undefined && { unit }) };
+}
+
 /** What a heading means; undefined where it is none of ours. Capitals and spaces do not matter. */
 export function matchHeading(text: string): Matched | undefined {
-  const found = /^([^(]*)(?:\(([^)]*)\))?$/.exec(text.trim().toLowerCase());
-  const [name = '', unit] = [found?.[1]?.trim().replace(/\s+/g, ' '), found?.[2]?.trim()];
+  const { name, unit } = nameAndUnit(text);
   const column = COLUMN_NAMES.find((one) => COLUMNS[one].heading === name);
   if (column === undefined) return undefined;
   const known = COLUMNS[column];

@@ -63,6 +63,7 @@ export function readRow(at: Cells): Row | string {
   const way = at('way').text.toLowerCase() || usualWay(given);
   if (!isWay(way)) return `‘${way}’ is no way of reading: ${WAYS.join(', ')}`;
   const face = at('face').text.toLowerCase();
+  if (face === '') return nothingUnder('face');
   if (!isFace(face)) return `‘${face}’ is no face: ${FACES.join(', ')}`;
   const base = at('base').text.toLowerCase() || usualBase(face);
   if (!isFace(base)) return `‘${base}’ is no face to stand on: ${FACES.join(', ')}`;
@@ -70,7 +71,7 @@ export function readRow(at: Cells): Row | string {
   if (standsOn && !areNeighbours(face, base))
     return `The ${face} does not stand up from the ${base}`;
   const missing = NEEDED[way].find((column) => !given(column));
-  if (missing !== undefined) return `Nothing stands under ‘${COLUMNS[missing].heading}’`;
+  if (missing !== undefined) return nothingUnder(missing);
   const lengths: Partial<Record<Column, TypedLength>> = {};
   for (const column of LENGTHS) {
     if (!given(column)) continue;
@@ -88,6 +89,10 @@ export function readRow(at: Cells): Row | string {
     ...(takenOver !== '' && { takenOver: momentOf(takenOver) ?? '' }),
     leftOut: at('leftOut').text,
   };
+}
+
+function nothingUnder(column: Column): string {
+  return `Nothing stands under ‘${COLUMNS[column].heading}’`;
 }
 
 /** A time as records have it; undefined where the text is none of this age. */

@@ -15,7 +15,7 @@ import { level } from '../../state/shop-settings';
 import { Choice } from '../../widgets/choice';
 import { Later } from '../../widgets/later';
 import { SearchField } from '../../widgets/search-field';
-import { countInWords, STATE_LABELS } from '../../words/part-states';
+import { countInWords, noneInWords, STATE_LABELS } from '../../words/part-states';
 import { PartCard } from './part-card';
 import { Removed } from './removed';
 
@@ -89,7 +89,7 @@ export function PartList() {
       )}
       <p class="soft small" role="status">
         {found.value.length === 0
-          ? 'No such part.'
+          ? noneInWords(words.trim() !== '' || state !== 'any')
           : countInWords(shown.length, found.value.length)}
       </p>
       <ul ref={cards} class="cards">
