@@ -1,4 +1,4 @@
-import { computed } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import { abrasiveName, type DrawerItem, type DrawerKind, newItem } from '../entry/instruments';
 import type { ChosenKind, KitEntry } from '../entry/kit-entry';
 import { hasItem, type KitItem, withItem, withoutItem } from '../entry/kit-items';
@@ -39,12 +39,36 @@ export function putItem(item: DrawerItem): void {
   });
 }
 
-/** Takes a thing out of the drawer for good. Readings that were taken with it keep its figures. */
+/** What was taken out of the drawer last: where it lay, and each kit that had it, by the kit without it. */
+interface TakenOut {
+  readonly item: DrawerItem;
+  readonly place: number;
+  readonly kits: ReadonlyMap<KitEntry, KitEntry>;
+}
+
+export const lastTakenOut = signal<TakenOut | undefined>(undefined);
+
+/** Takes a thing out of the drawer and its kits. Readings that were taken with it keep its figures. */
 export function removeItem(item: DrawerItem): void {
+  const kits = new Map<KitEntry, KitEntry>();
+  const without = (kit: KitEntry) => {
+    if (!isOfKit(item) || !hasItem(kit, item)) return kit;
+    const left = withoutItem(kit, item.kind);
+    kits.set(left, kit);
+    return left;
+  };
+  lastTakenOut.value = { item, place: drawer.value.findIndex(({ id }) => id === item.id), kits };
+  putShop({ drawer: drawer.value.filter(({ id }) => id !== item.id), ...kitsWith(without) });
+}
+
+/** Puts back what was taken out last, into the kits too that have not been changed since. */
+export function putBackItem({ item, place, kits }: TakenOut): void {
+  const others = drawer.value.filter(({ id }) => id !== item.id);
   putShop({
-    drawer: drawer.value.filter(({ id }) => id !== item.id),
-    ...kitsWith((kit) => (isOfKit(item) && hasItem(kit, item) ? withoutItem(kit, item.kind) : kit)),
+    drawer: [...others.slice(0, place), item, ...others.slice(place)],
+    ...kitsWith((kit) => kits.get(kit) ?? kit),
   });
+  lastTakenOut.value = undefined;
 }
 
 /** The kit in use gets this thing of its kind, or none. */

@@ -132,3 +132,18 @@ test('a dial that is put into the kit once readings stand asks whether it counte
   await expect(setup).not.toContainText('by now');
   await expect(sides(page)).toContainText('Right leans out at the top');
 });
+
+test('an instrument that is removed by a slip is put back, into the kit too', async ({ page }) => {
+  await keepTurnedIndicator(page);
+  await page.goto('/drawer');
+  const indicator = kind(page, 'Indicator');
+  await indicator.getByText('Dial 3', { exact: true }).tap();
+  await indicator.getByRole('button', { name: 'Remove Dial 3' }).tap();
+  await expect(indicator.getByRole('status')).toContainText('Dial 3 is removed.');
+  await indicator.getByRole('button', { name: 'Put it back' }).tap();
+  await expect(indicator.getByText('Dial 3', { exact: true })).toBeVisible();
+  await page.getByRole('link', { name: 'Back to the kit' }).tap();
+  await expect(
+    page.getByRole('combobox', { name: 'Indicator', exact: true }).locator('option:checked'),
+  ).toHaveText('Dial 3');
+});

@@ -7,7 +7,9 @@ import {
   addItem,
   chooseForKit,
   drawer,
+  lastTakenOut,
   ownAbrasives,
+  putBackItem,
   putItem,
   removeItem,
   takeKitAtPlate,
@@ -48,6 +50,35 @@ describe('a thing in the drawer', () => {
     expect(shop.value.otherKits?.[0]?.kit.indicatorError).toEqual(micro('4'));
     await saving('saved');
     expect(await storedAt('shop')).toEqual(shop.value);
+  });
+
+  it('that is removed is put back where it lay, and into the kits that had it', () => {
+    const dial = newIndicator({ name: 'Dial', indicatorError: micro('2') });
+    newIndicator({ name: 'Other' });
+    chooseForKit('indicator', dial.id);
+    addKit();
+    const before = shop.value;
+    removeItem(dial);
+    expect(shop.value.kit.chosen?.indicator).toBeUndefined();
+    expect(drawer.value.map(({ name }) => name)).toEqual(['Other']);
+    putBackItem(lastTakenOut.value!);
+    expect(shop.value).toMatchObject({
+      drawer: before.drawer,
+      kit: before.kit,
+      otherKits: before.otherKits,
+    });
+    expect(lastTakenOut.value).toBeUndefined();
+  });
+
+  it('that is removed and put back leaves a kit as it was changed since', () => {
+    const dial = newIndicator({ name: 'Dial', indicatorError: micro('2') });
+    const other = newIndicator({ name: 'Other', indicatorError: micro('3') });
+    chooseForKit('indicator', dial.id);
+    removeItem(dial);
+    chooseForKit('indicator', other.id);
+    putBackItem(lastTakenOut.value!);
+    expect(drawer.value.map(({ name }) => name)).toEqual(['Dial', 'Other']);
+    expect(kit.value?.indicatorError).toBe(3);
   });
 
   it('that is half typed leaves the kits as they are', () => {

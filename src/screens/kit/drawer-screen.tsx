@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { DrawerItem, DrawerKind } from '../../entry/instruments';
 import { problemsOf } from '../../entry/read-instrument';
-import { addItem, drawer, removeItem } from '../../state/drawer';
+import { addItem, drawer, lastTakenOut, putBackItem, removeItem } from '../../state/drawer';
 import { loading } from '../../state/shop';
 import { Fold } from '../../widgets/fold';
 import { Page } from '../../widgets/page';
@@ -39,6 +39,7 @@ export function DrawerScreen() {
                 Add
               </button>
             </div>
+            <TakenOut kind={kind} />
             {drawer.value
               .filter((item) => item.kind === kind)
               .map((item) => (
@@ -48,6 +49,20 @@ export function DrawerScreen() {
         ))}
       </div>
     </Page>
+  );
+}
+
+/** Says what has just been taken out, with the way to have it back. */
+function TakenOut({ kind }: { readonly kind: DrawerKind }) {
+  const taken = lastTakenOut.value;
+  if (taken?.item.kind !== kind) return null;
+  return (
+    <p class="note" role="status">
+      {itemLabel(taken.item)} is removed.{' '}
+      <button type="button" class="button" onClick={() => putBackItem(taken)}>
+        Put it back
+      </button>
+    </p>
   );
 }
 
