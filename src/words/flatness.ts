@@ -83,7 +83,7 @@ export function flatnessChanceInWords(found: FixedFlatness, unit: LengthUnit): s
 export const MAP_AGAIN_IN_WORDS =
   'Map the same places again: the mean of several maps is surer, but for what the plate adds.';
 
-/** What has to come off a face that is not flat enough; `high` names the places that hold the zone from above. */
+/** What has to come off a face that is not flat enough; `high` names the places where it stands highest. */
 export function flattenInWords(
   { requirement, zone, verdict, lone }: FixedFlatness,
   high: readonly string[],

@@ -43,7 +43,7 @@ export interface FixedFlatness {
   readonly spans: readonly FormSpan[];
   /** Maps that differ in their places or instrument; those that repeat each other count for one. */
   readonly maps: number;
-  /** Ids of the readings that hold the zone from above: the face is high there. */
+  /** Ids of the readings that lie in the upper plane of the zone, whether it needs them to hold it or not. */
   readonly high: readonly string[];
   /** The reading without which all others lie much flatter, how flat, and how far it stands over them, µm: a slip looks so. */
   readonly lone?: Omit<LonePlace, 'index'> & { readonly reading: string };
@@ -149,6 +149,9 @@ function lackOf(
   return { kind, thickness };
 }
 
+/** Parts of the width of a zone below which a place under its upper plane is rounding. */
+const ROUNDING = 1e-9;
+
 /** The zone of one map, or undefined where its places do not spread over the face. */
 function zoneOf({ means, times }: RepeatedMap<FaceMapReading>, block: Block, kit: Kit) {
   const [first] = means;
@@ -171,6 +174,7 @@ function zoneOf({ means, times }: RepeatedMap<FaceMapReading>, block: Block, kit
   const standard = Math.hypot(...contributions.map((one) => one.standard));
   const points = places.map((place, index) => ({ ...place, deviation: fit.residuals[index]! }));
   const lone = lonePlace(points, fit, standard);
+  const top = Math.max(...fit.residuals) - ROUNDING * fit.width;
   return {
     zone: {
       width: fit.width,
@@ -189,7 +193,7 @@ function zoneOf({ means, times }: RepeatedMap<FaceMapReading>, block: Block, kit
       const along = means.map(({ point }) => point[axis]);
       return { read: Math.max(...along) - Math.min(...along), face: block.size[axis] };
     }),
-    high: held.flatMap(({ reading, weight }) => (weight > 0 ? [reading] : [])),
+    high: means.flatMap(({ id }, index) => (fit.residuals[index]! >= top ? [id] : [])),
     ...(lone && { lone: loneReading(lone, means) }),
   };
 }

@@ -70,6 +70,16 @@ describe('the flatness of a face', () => {
     expectClose(fixed(grid(values)).zone.width, width, { absolute: 1e-12 });
   });
 
+  it('is highest wherever a place lies in the upper plane, not only at those that hold it', () => {
+    // A bowl on a slope: its four corners are alike, and two of them would do.
+    expect(fixed(grid([2, 3, 6, 1, 2, 5, 2, 3, 6])).high).toEqual([
+      'map 1',
+      'map 3',
+      'map 7',
+      'map 9',
+    ]);
+  });
+
   it('is a sum of the readings that hold the zone, and so is its doubt', () => {
     const { zone, high } = fixed(grid(BUMP));
     const total = zone.terms.reduce((sum, { value, weight }) => sum + value * weight, 0);
