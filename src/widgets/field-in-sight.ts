@@ -1,9 +1,6 @@
 /** Room between what names a field and the drawing above it, px. */
 const GAP = 8;
 
-/** A smooth scroll of our own passes places where the field is not in sight: what counts is where it ends. */
-const SCROLLED = 'onscrollend' in document ? 'scrollend' : 'scroll';
-
 /**
  * Keeps `field` above the keypad and under the band while what stands above it grows or shrinks; where
  * somebody has scrolled away from it, it is left alone.
@@ -12,6 +9,8 @@ const SCROLLED = 'onscrollend' in document ? 'scrollend' : 'scroll';
  */
 export function keepInSight(field: HTMLElement): () => void {
   const contents = field.closest('main') ?? document.body;
+  // A smooth scroll of our own passes places where the field is not in sight: what counts is where it ends.
+  const scrolled = 'onscrollend' in document ? 'scrollend' : 'scroll';
   let seen = true;
   let onTheWay = true;
   const look = () => {
@@ -30,10 +29,10 @@ export function keepInSight(field: HTMLElement): () => void {
   // The answer in it may grow by some lines as the field is typed in.
   const band = document.querySelector('.band');
   if (band !== null) grown.observe(band);
-  document.addEventListener(SCROLLED, look, { passive: true });
+  document.addEventListener(scrolled, look, { passive: true });
   return () => {
     grown.disconnect();
-    document.removeEventListener(SCROLLED, look);
+    document.removeEventListener(scrolled, look);
   };
 }
 
