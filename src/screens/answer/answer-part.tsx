@@ -3,7 +3,6 @@ import type { Worked } from '../../state/answers';
 import type { InspectionRecord, PartRecord } from '../../store/records';
 import { goOnAfter } from '../../widgets/going-on';
 import { InTurns } from '../../widgets/in-turns';
-import { useWide } from '../../widgets/wide';
 import { MethodChanged } from '../record/method-changed';
 import { ChecksSheet } from './checks-sheet';
 import { ComparatorSheet } from './comparator-sheet';
@@ -20,6 +19,8 @@ interface AnswerPartProps {
   readonly part: PartRecord;
   readonly inspection: InspectionRecord;
   readonly worked: Worked;
+  /** True where what to take off stands beside it, and so in sight. */
+  readonly areBeside: boolean;
   /** Goes on to what to take off, where that stands further down. */
   readonly onGoOn: () => void;
   /** Goes to where the readings are finished. */
@@ -27,10 +28,10 @@ interface AnswerPartProps {
 }
 
 /** What the readings mean: the verdicts first, then each pair of faces, then the comparator. */
-export function AnswerPart({ part, inspection, worked, onGoOn, onFinish }: AnswerPartProps) {
+export function AnswerPart(props: AnswerPartProps) {
+  const { part, inspection, worked, areBeside, onGoOn, onFinish } = props;
   const { answer } = worked;
   const entry = inspection.closed?.part ?? part.entry;
-  const areBeside = useWide(70);
   const unfixed = answer?.findings.filter(({ fixed }) => !fixed) ?? [];
   const lacks = unfixed.length > 0 || answer?.flatness.some(({ fixed }) => !fixed);
   // What is missing of a pair that is being read is told on the pair's own sheet.
@@ -53,7 +54,6 @@ export function AnswerPart({ part, inspection, worked, onGoOn, onFinish }: Answe
         )}
         <button
           type="button"
-          // Beside each other what it leads to is in sight.
           class={`button button-quiet ${areBeside ? 'for-the-keyboard' : ''}`}
           onClick={onGoOn}
         >

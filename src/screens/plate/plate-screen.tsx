@@ -13,6 +13,7 @@ import { ENTRY_DONE } from '../../widgets/number-fields';
 import { Page } from '../../widgets/page';
 import { goToPart } from '../../widgets/scroll-places';
 import { useStayAwake } from '../../widgets/stay-awake';
+import { useWide } from '../../widgets/wide';
 import { AnswerPart } from '../answer/answer-part';
 import { Message } from '../message';
 import { PartsBeside } from '../parts-beside';
@@ -117,6 +118,7 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
   const takeBack = useTakingBack(readings, now.inspection);
   const correction = useRef<HTMLDivElement>(null);
   const goOn = useCallback(() => showPart(correction.current), []);
+  const areBeside = useWide(70);
 
   const second = usePrepared(areThere ? now : undefined, piecesOfAnswer);
   const third = usePrepared(second, piecesOfPlans);
@@ -132,8 +134,11 @@ function PlateParts({ now, answer, onDone }: PlatePartsProps) {
       </div>
       <div class="plate-part" ref={answer}>
         {useMemo(
-          () => second && <AnswerPart {...second} onGoOn={goOn} onFinish={goToFinish} />,
-          [second, goOn],
+          () =>
+            second && (
+              <AnswerPart {...second} areBeside={areBeside} onGoOn={goOn} onFinish={goToFinish} />
+            ),
+          [second, areBeside, goOn],
         )}
       </div>
       <div class="plate-part" ref={correction} id={TAKE_OFF}>

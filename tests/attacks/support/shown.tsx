@@ -36,6 +36,7 @@ export function nonsenseShown(typed: TypedInspection, worked: Worked): string | 
   const shown = renderToString(
     <>
       <AnswerPart
+        areBeside={false}
         onGoOn={() => undefined}
         onFinish={() => undefined}
         part={part}
