@@ -5,6 +5,7 @@ import type { Part } from '../core/part/part';
 import type { Reading } from '../core/readings/reading';
 import { sitReading } from '../core/readings/unknowns';
 import type { ArithmeticSoFar } from '../entry/arithmetic';
+import { areOnlyBegun } from '../entry/begun';
 import type { KitEntry } from '../entry/kit-entry';
 import type { PartEntry } from '../entry/part-entry';
 import { anyWaiting, anyWrong, type Problems } from '../entry/problems';
@@ -24,7 +25,7 @@ export interface Worked {
   readonly problems: Problems;
   readonly answer: InspectionAnswer | undefined;
   /** Present where there is no answer. */
-  readonly silence?: 'part' | 'kit' | 'wrong' | 'waiting' | 'nothing read';
+  readonly silence?: 'part' | 'kit' | 'wrong' | 'begun' | 'waiting' | 'nothing read';
 }
 
 const NONE: Problems = new Map();
@@ -113,7 +114,7 @@ function workOutOf(setups: InspectionRecord['setups'], given: Given): Worked {
   const silent = (silence: NonNullable<Worked['silence']>): Worked => {
     return { part, problems, answer: undefined, silence };
   };
-  if (anyWrong(problems)) return silent('wrong');
+  if (anyWrong(problems)) return silent(areOnlyBegun(setups, problems) ? 'begun' : 'wrong');
   if (anyWaiting(problems) || anyWaiting(kitProblems)) return silent('waiting');
   if (kit === undefined || given.level === undefined) return silent('kit');
   if (readings.length === 0) return silent('nothing read');

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { isBegun } from '../../src/entry/begun';
+import { areOnlyBegun, isBegun } from '../../src/entry/begun';
+import { fieldKey } from '../../src/entry/field-keys';
 import { readLengthText } from '../../src/entry/length-text';
+import type { Problems } from '../../src/entry/problems';
+import { noseSetup } from './support/setups';
 import { withSums } from './support/sums';
 
 withSums();
@@ -27,4 +30,22 @@ describe('a text that is only begun', () => {
       expect(wrong.filter((one) => !isBegun(one))).toEqual([]);
     },
   );
+});
+
+describe('setups of which something is wrong', () => {
+  const right = fieldKey.placing('on right');
+  const wrong = (...fields: string[]): Problems =>
+    new Map(fields.map((field) => [field, { kind: 'wrong', message: 'Wrong' }] as const));
+
+  test('are only begun where that is a reading half typed', () => {
+    expect(areOnlyBegun([noseSetup({ right: '4+' })], wrong(right))).toBe(true);
+    expect(areOnlyBegun([noseSetup({ right: '4..' })], wrong(right))).toBe(false);
+  });
+
+  test('are not where anything else is wrong too', () => {
+    const left = fieldKey.placing('on left');
+    const setups = [noseSetup({ right: '4+', left: 'x' })];
+    expect(areOnlyBegun(setups, wrong(right, left))).toBe(false);
+    expect(areOnlyBegun(setups, wrong(right, fieldKey.faces('another')))).toBe(false);
+  });
 });

@@ -143,6 +143,8 @@ function silenceInWords({ silence }: Worked): string {
       return 'Nothing yet: a figure of the kit is wrong, so the doubt cannot be told.';
     case 'wrong':
       return 'Nothing until what is marked among the readings is put right. What you typed stays.';
+    case 'begun':
+      return 'Nothing while a reading is half typed. What you typed stays.';
     case 'waiting':
       return 'A moment: what was typed is being worked out.';
     default:

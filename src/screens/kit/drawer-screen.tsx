@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { DrawerItem, DrawerKind } from '../../entry/instruments';
 import { problemsOf } from '../../entry/read-instrument';
 import { addItem, drawer, lastTakenOut, putBackItem, removeItem } from '../../state/drawer';
@@ -68,9 +68,13 @@ function TakenOut({ kind }: { readonly kind: DrawerKind }) {
 
 function Item({ item, isNew }: { readonly item: DrawerItem; readonly isNew: boolean }) {
   const problems = problemsOf(item);
+  const fields = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    if (isNew) fields.current?.querySelector('input')?.focus();
+  }, [isNew]);
   return (
     <Fold summary={itemLabel(item)} open={isNew || problems.size > 0}>
-      <div class="stack">
+      <div class="stack" ref={fields}>
         <ItemFields item={item} problems={problems} />
         <button
           type="button"

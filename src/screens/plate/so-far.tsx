@@ -76,6 +76,7 @@ const SILENCES: Readonly<Record<NonNullable<Worked['silence']>, string>> = {
   part: 'The sizes of the part are missing',
   kit: 'A figure of the kit is wrong',
   wrong: 'Put right what is marked: no answer until then',
+  begun: 'Half typed: no answer until it is whole',
   waiting: 'Working out what was typed…',
   'nothing read': 'No reading yet',
 };
