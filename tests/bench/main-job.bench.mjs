@@ -116,15 +116,33 @@ const oneRun = () =>
 const runs = [];
 for (let run = 0; run < RUNS; run += 1) runs.push(await oneRun());
 
-/** The longest task of a step in each run, ms. @param {number} index @param {'wall' | 'busy'} by */
-const longest = (index, by) =>
-  runs.map((steps) => Math.max(0, ...(steps[index]?.tasks ?? []).map((task) => task[by])));
+/** What the browser takes by itself to open a page, which is in the app's first step as well. */
+const bareRun = () =>
+  withApp(async (page, session) => {
+    await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWDOWN });
+    const body = '<!doctype html><html lang="en"><title>Bare</title><h1>Bare</h1></html>';
+    await page.route('**/bare', (route) => route.fulfill({ contentType: 'text/html', body }));
+    return tasksOfSteps(page, (during) =>
+      during('open a page with a heading alone', async () => {
+        await page.goto('/bare');
+        await page.waitForTimeout(OPENING);
+      }),
+    );
+  });
+
+/** @type {Awaited<ReturnType<typeof bareRun>>[]} */
+const bareRuns = [];
+for (let run = 0; run < RUNS; run += 1) bareRuns.push(await bareRun());
+
+/** The longest task of a step in each run, ms. @param {typeof runs} of @param {number} index @param {'wall' | 'busy'} by */
+const longest = (of, index, by) =>
+  of.map((steps) => Math.max(0, ...(steps[index]?.tasks ?? []).map((task) => task[by])));
 
 const names = (runs[0] ?? []).map(({ step }) => step);
 const steps = names.map((step, index) => ({
   step,
-  wall: longest(index, 'wall'),
-  busy: longest(index, 'busy'),
+  wall: longest(runs, index, 'wall'),
+  busy: longest(runs, index, 'busy'),
 }));
 
 console.log(
@@ -152,6 +170,9 @@ console.table(
       ...held(over, 0, `none over ${MOST} ms`),
     };
   }),
+);
+console.log(
+  `A page with a heading alone, opened in a browser just begun: ${spread(longest(bareRuns, 0, 'wall'), 0)} by the clock, ${spread(longest(bareRuns, 0, 'busy'), 0)} by the processor`,
 );
 // The runner of vite keeps the process alive.
 exit(0);
