@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { readBothSides, type } from './shop-floor';
+import { press, readBothSides, type } from './shop-floor';
 
 /*
  * 60 × 40 × 90, only the right is to be square to the bottom. Nose at 6, indicator at 80, micrometer
@@ -99,7 +99,7 @@ test('from the plan to the work, what it did, what the paper cuts, and the part 
   await type(page, 'Right side', '35');
   await type(page, 'Left side', '33');
   // The bottom was worked: between right and left the thicknesses are what they were.
-  await page.getByRole('button', { name: 'As last time: neither face was worked since' }).tap();
+  await press(page.getByRole('button', { name: 'As last time: neither face was worked since' }));
   await expect(page.locator('main')).toContainText('Taken over from');
   // (35 - 33)/148 · 90 = 1.22 µm is left.
   await expect(page.locator('main')).toContainText('1.22 ±');

@@ -81,7 +81,9 @@ test('what is said of kit and drawer is tied to their fields', async ({ page }) 
   await expectEachRefused(page, 'kit');
   await page.goto('/drawer');
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-  for (const add of await page.getByRole('button', { name: /^Add: / }).all()) await add.click();
+  const adds = page.getByRole('button', { name: /^Add: / });
+  await expect(adds).toHaveCount(6);
+  for (const add of await adds.all()) await add.click();
   await expectEachRefused(page, 'drawer');
 });
 
