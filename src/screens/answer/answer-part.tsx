@@ -1,8 +1,8 @@
 import { disagrees } from '../../core/inspection/disagreement';
 import type { Worked } from '../../state/answers';
 import type { InspectionRecord, PartRecord } from '../../store/records';
-import { goOnAfter } from '../../widgets/going-on';
 import { InTurns } from '../../widgets/in-turns';
+import { KeyboardWay } from '../../widgets/keyboard-way';
 import { MethodChanged } from '../record/method-changed';
 import { ChecksSheet } from './checks-sheet';
 import { ComparatorSheet } from './comparator-sheet';
@@ -60,15 +60,7 @@ export function AnswerPart(props: AnswerPartProps) {
           What to take off
         </button>
       </div>
-      {lacks && (
-        <button
-          type="button"
-          class="button for-the-keyboard"
-          onClick={({ currentTarget }) => goOnAfter(currentTarget, '[data-not-fixed]')}
-        >
-          To what is not fixed
-        </button>
-      )}
+      {lacks && <KeyboardWay to="[data-not-fixed]" name="To what is not fixed" />}
       <MethodChanged inspection={inspection} entry={entry} />
       {answer === undefined ? (
         <p class="note">{silenceInWords(worked)}</p>

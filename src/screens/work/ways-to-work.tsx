@@ -9,7 +9,7 @@ import { typedShare } from '../../state/advice';
 import { shop } from '../../state/shop';
 import { Choice } from '../../widgets/choice';
 import { Fold } from '../../widgets/fold';
-import { goOnAfter } from '../../widgets/going-on';
+import { KeyboardWay } from '../../widgets/keyboard-way';
 import { planName, releasesInWords, stopInWords, volumeInWords } from '../../words/plans';
 import { Cautions } from './cautions';
 import { PlanSheet } from './plan-sheet';
@@ -42,13 +42,7 @@ export function WaysToWork({ plans, ...rest }: WaysToWorkProps) {
   return (
     <>
       {rest.onLog !== undefined && first.steps.length > 0 && (
-        <button
-          type="button"
-          class="button for-the-keyboard"
-          onClick={({ currentTarget }) => goOnAfter(currentTarget, '[data-leads-on]')}
-        >
-          To where the work begins
-        </button>
+        <KeyboardWay to="[data-leads-on]" name="To where the work begins" />
       )}
       {others.length > 0 && (
         <Choice
